@@ -1,0 +1,151 @@
+import { ceilToStep } from '../../units/index.ts';
+import { COMMON_PRACTICE, COMPANY_FIGURE, type Figure, figure, given, num } from '../figure.ts';
+import type { BaseSupplier, Company, Job, Slab } from '../job.ts';
+import type { OutlineResult, ShapeFigures } from '../outline/index.ts';
+import { pick, sumFigure, thingNamed } from '../parts.ts';
+import type { TopicResult } from '../topic.ts';
+import { baseAreaSqFt, baseTon, compactedCuYd, looseCuYd, looseUnitWeightLbPerCuFt } from './volume.ts';
+
+export { baseAreaSqFt, baseTon, compactedCuYd, looseCuYd, looseUnitWeightLbPerCuFt } from './volume.ts';
+
+export type SlabBaseFigures = {
+  /** With the working margin along the formed edges [sq ft]. */
+  readonly area: Figure;
+  /** [yd3] */
+  readonly compacted: Figure;
+  /** Short tons. */
+  readonly tons: Figure;
+};
+
+export type BaseFigures = {
+  /** Only of slabs that get a base. */
+  readonly slabs: Readonly<Record<string, SlabBaseFigures>>;
+  readonly total: {
+    /** [yd3] */
+    readonly compacted: Figure;
+    /** [yd3] */
+    readonly loose: Figure;
+    readonly tons: Figure;
+    /** Up to the increment of the supplier. */
+    readonly 'order-tons': Figure;
+    /** Of the base as it rides in a box [lb/cu ft]. */
+    readonly 'loose-unit-weight': Figure;
+  };
+};
+
+export type BaseResult = TopicResult<BaseFigures, Readonly<Record<never, never>>>;
+
+/**
+ * The base under the slabs: area with its margin, compacted and loose volume, tons, order.
+ *
+ * @throws {RangeError} If the outline of a slab is missing.
+ */
+export function calcBase(input: {
+  readonly slabs: Job['build']['slabs'];
+  readonly shapes: OutlineResult['figures'];
+  readonly allowances: Company['allowances'];
+  readonly supplier: BaseSupplier;
+}): BaseResult {
+  const slabs = Object.fromEntries(
+    Object.values(input.slabs)
+      .filter((slab) => slab.baseIn > 0)
+      .map((slab) => [slab.id, slabFigures(slab, thingNamed(input.shapes.slabs, slab.id, 'outline'), input)]),
+  );
+  return { figures: { slabs, total: totalFigures(slabs, input.supplier) }, data: {}, problems: [] };
+}
+
+function slabFigures(
+  slab: Slab,
+  shape: ShapeFigures,
+  from: { readonly allowances: Company['allowances']; readonly supplier: BaseSupplier },
+): SlabBaseFigures {
+  const { baseMarginIn } = from.allowances;
+  const area = figure({
+    value: baseAreaSqFt({
+      areaSqFt: num(shape.area),
+      formedStraightFt: num(shape['formed-straight']),
+      formedCurvedFt: num(shape['formed-curved']),
+      marginIn: baseMarginIn,
+    }),
+    unit: 'sq ft',
+    decimals: 1,
+    formula: 'areaSqFt + marginIn / 12 * (formedStraightFt + formedCurvedFt)',
+    inputs: {
+      areaSqFt: shape.area,
+      marginIn: given('company.allowances.base-margin', baseMarginIn, 'in'),
+      formedStraightFt: shape['formed-straight'],
+      formedCurvedFt: shape['formed-curved'],
+    },
+    source: COMMON_PRACTICE,
+  });
+  const compacted = figure({
+    value: compactedCuYd({ areaSqFt: num(area), thicknessIn: slab.baseIn }),
+    unit: 'yd3',
+    decimals: 2,
+    formula: 'areaSqFt * baseIn / 12 / 27',
+    inputs: { areaSqFt: area, baseIn: given(`build.slabs.${slab.id}.base`, slab.baseIn, 'in') },
+  });
+  const tons = figure({
+    value: baseTon(num(compacted), from.supplier.compactedLbPerCuFt),
+    unit: 'ton',
+    decimals: 2,
+    formula: 'compactedCuYd * 27 * compactedLbPerCuFt / 2000',
+    inputs: { compactedCuYd: compacted, compactedLbPerCuFt: compactedWeight(from.supplier) },
+    source: COMPANY_FIGURE,
+  });
+  return { area, compacted, tons };
+}
+
+function totalFigures(
+  slabs: Readonly<Record<string, SlabBaseFigures>>,
+  supplier: BaseSupplier,
+): BaseFigures['total'] {
+  const compacted = sumFigure({
+    parts: pick(slabs, 'compacted'),
+    unitSuffix: 'CuYd',
+    unit: 'yd3',
+    decimals: 2,
+  });
+  const tons = sumFigure({ parts: pick(slabs, 'tons'), unitSuffix: 'Ton', unit: 'ton', decimals: 2 });
+  const looseOverCompacted = given(
+    'company.suppliers.base.loose-over-compacted',
+    supplier.looseOverCompacted,
+    'ratio',
+  );
+  return {
+    compacted,
+    loose: figure({
+      value: looseCuYd(num(compacted), supplier.looseOverCompacted),
+      unit: 'yd3',
+      decimals: 2,
+      formula: 'compactedCuYd * looseOverCompacted',
+      inputs: { compactedCuYd: compacted, looseOverCompacted },
+      source: COMPANY_FIGURE,
+    }),
+    tons,
+    'order-tons': figure({
+      value: ceilToStep(num(tons), supplier.incrementTon),
+      unit: 'ton',
+      decimals: 2,
+      formula: 'ceilStep(tons, incrementTon)',
+      inputs: {
+        tons,
+        incrementTon: given('company.suppliers.base.increment', supplier.incrementTon, 'ton'),
+      },
+      source: COMPANY_FIGURE,
+      rounding: 'up',
+    }),
+    'loose-unit-weight': figure({
+      value: looseUnitWeightLbPerCuFt(supplier.compactedLbPerCuFt, supplier.looseOverCompacted),
+      unit: 'lb/cu ft',
+      decimals: 1,
+      formula: 'compactedLbPerCuFt / looseOverCompacted',
+      inputs: { compactedLbPerCuFt: compactedWeight(supplier), looseOverCompacted },
+      source: COMPANY_FIGURE,
+    }),
+  };
+}
+
+function compactedWeight(supplier: BaseSupplier) {
+  return given('company.suppliers.base.compacted-weight', supplier.compactedLbPerCuFt, 'lb/cu ft');
+}

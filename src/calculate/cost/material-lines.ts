@@ -1,0 +1,197 @@
+import { ceilCount, type Rate, type RateUnit } from '../../units/index.ts';
+import { type Figure, type FigureUnit, figure, given, num } from '../figure.ts';
+import type { Company, Suppliers } from '../job.ts';
+import { thingNamed } from '../parts.ts';
+import type { CostGroup } from './groups.ts';
+import {
+  amountLine,
+  type CostLine,
+  joinLines,
+  type Lines,
+  priceOf,
+  productLine,
+  rateUnitProblems,
+} from './line.ts';
+
+export type MaterialFigures = {
+  readonly base: { readonly total: { readonly 'order-tons': Figure } };
+  readonly forms: {
+    readonly boards: Readonly<Record<string, { readonly shortage: Figure }>>;
+    readonly stakes: { readonly shortage: Figure };
+  };
+  readonly reinforcement: {
+    readonly total: { readonly sheets: Figure; readonly 'bought-bars': Figure; readonly chairs: Figure };
+  };
+  readonly concrete: { readonly truck: { readonly cost: Figure }; readonly bags: { readonly count: Figure } };
+};
+
+export type PackFigures = { readonly 'curing-packs': Figure; readonly 'isolation-strips': Figure };
+
+/**
+ * Packs of curing compound, whole ones: up(area / coverage / pack).
+ * Strips of isolation, whole ones: up(12 length / strip).
+ */
+export function packFigures(input: {
+  readonly curedSqFt: Figure;
+  readonly isolationFt: Figure;
+  readonly sundries: Suppliers['sundries'];
+}): PackFigures {
+  const { curedSqFt, isolationFt, sundries } = input;
+  const at = (key: string) => `company.suppliers.sundries.${key}`;
+  return {
+    'curing-packs': figure({
+      value: ceilCount(num(curedSqFt) / sundries.curingCoverageSqFtPerGal / sundries.curingPackGal),
+      unit: 'each',
+      decimals: 0,
+      formula: 'ceilStep(curedSqFt / coverageSqFtPerGal / packGal, 1)',
+      inputs: {
+        curedSqFt,
+        coverageSqFtPerGal: given(at('curing-coverage'), sundries.curingCoverageSqFtPerGal, 'sq ft/gal'),
+        packGal: given(at('curing-pack'), sundries.curingPackGal, 'gal'),
+      },
+      rounding: 'up',
+    }),
+    'isolation-strips': figure({
+      value: ceilCount((num(isolationFt) * 12) / sundries.isolationStripIn),
+      unit: 'each',
+      decimals: 0,
+      formula: 'ceilStep(isolationFt * 12 / stripIn, 1)',
+      inputs: { isolationFt, stripIn: given(at('isolation-strip'), sundries.isolationStripIn, 'in') },
+      rounding: 'up',
+    }),
+  };
+}
+
+/** Everything that is bought and stays: stone, boards, steel, concrete, curing compound, strips. */
+export function materialLines(input: {
+  readonly figures: MaterialFigures;
+  readonly packs: PackFigures;
+  readonly supply: 'truck' | 'bags';
+  readonly suppliers: Pick<Suppliers, 'base' | 'mesh' | 'bars' | 'bagged' | 'sundries'>;
+  readonly ownForms: Company['forms'];
+}): Lines {
+  const { figures, packs, suppliers, ownForms } = input;
+  const { base, reinforcement, concrete } = figures;
+  const { curingPriceUsd, isolationPriceUsd, chairPriceUsd } = suppliers.sundries;
+  const priced = (key: string) => `company.suppliers.sundries.${key}`;
+  return joinLines([
+    rated(
+      'base-stone',
+      'base-and-forms',
+      base.total['order-tons'],
+      'base',
+      suppliers.base.price,
+      ['ton'],
+      '$/ton',
+    ),
+    plain(formLines(figures.forms, ownForms)),
+    rated(
+      'mesh',
+      'base-and-forms',
+      reinforcement.total.sheets,
+      'mesh',
+      suppliers.mesh.price,
+      ['sheet', 'each'],
+      '$/each',
+    ),
+    rated(
+      'bars',
+      'base-and-forms',
+      reinforcement.total['bought-bars'],
+      'bars',
+      suppliers.bars.price,
+      ['lb'],
+      '$/lb',
+    ),
+    plain(
+      bought('chairs', 'base-and-forms', reinforcement.total.chairs, priced('chair-price'), chairPriceUsd),
+    ),
+    plain(
+      bought(
+        'isolation-strips',
+        'base-and-forms',
+        packs['isolation-strips'],
+        priced('isolation-price'),
+        isolationPriceUsd,
+      ),
+    ),
+    input.supply === 'truck'
+      ? plain(
+          amountLine({ name: 'ready-mix', group: 'concrete', kind: 'material', amount: concrete.truck.cost }),
+        )
+      : rated(
+          'bags',
+          'concrete',
+          concrete.bags.count,
+          'bagged',
+          suppliers.bagged.price,
+          ['bag', 'each'],
+          '$/each',
+        ),
+    plain(
+      bought(
+        'curing-compound',
+        'finish-and-clean',
+        packs['curing-packs'],
+        priced('curing-price'),
+        curingPriceUsd,
+      ),
+    ),
+  ]);
+}
+
+function formLines(forms: MaterialFigures['forms'], own: Company['forms']): readonly CostLine[] {
+  const boards = Object.entries(forms.boards).flatMap(([id, { shortage }]) => {
+    const { priceUsd } = thingNamed(own.boards, id, 'form board');
+    return bought(
+      `form-boards-${id}`,
+      'base-and-forms',
+      shortage,
+      `company.forms.boards.${id}.price`,
+      priceUsd,
+    );
+  });
+  const { shortage } = forms.stakes;
+  return [
+    ...boards,
+    ...bought('stakes', 'base-and-forms', shortage, 'company.forms.stake-price', own.stakePriceUsd),
+  ];
+}
+
+function bought(name: string, group: CostGroup, count: Figure, path: string, priceUsd: Rate['amountUsd']) {
+  return productLine({
+    name,
+    group,
+    kind: 'material',
+    quantity: { key: 'count', input: count },
+    price: { key: 'priceUsd', input: given(path, priceUsd, '$/each') },
+  });
+}
+
+const QUANTITY_KEY: Partial<Record<FigureUnit, string>> = { '$/ton': 'quantityTon', '$/lb': 'weightLb' };
+
+function rated(
+  name: string,
+  group: CostGroup,
+  quantity: Figure,
+  supplier: string,
+  rate: Rate,
+  allowed: readonly RateUnit[],
+  unit: FigureUnit,
+): Lines {
+  const path = `company.suppliers.${supplier}.price`;
+  return {
+    lines: productLine({
+      name,
+      group,
+      kind: 'material',
+      quantity: { key: QUANTITY_KEY[unit] ?? 'count', input: quantity },
+      price: { key: 'priceUsd', input: priceOf(path, rate, unit) },
+    }),
+    problems: rateUnitProblems(path, rate, allowed),
+  };
+}
+
+function plain(lines: readonly CostLine[]): Lines {
+  return { lines, problems: [] };
+}

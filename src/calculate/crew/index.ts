@@ -1,0 +1,151 @@
+import type { CoreProblem } from '../../problems/index.ts';
+import { weekdayOf } from '../../units/index.ts';
+import { constant, type Figure, figure, given, num } from '../figure.ts';
+import type { Company, Plan } from '../job.ts';
+import { inputKey, inputsOf, sumOfParts } from '../sum-figure.ts';
+import type { TopicResult } from '../topic.ts';
+import { type Openings, planCalendar, type WorkDay } from './calendar.ts';
+import { type TaskHours, taskHours } from './hours.ts';
+import { type PhaseFigures, phaseFigures, sharesDay, workDaysFigure } from './phases.ts';
+import {
+  DRIVE_AFTER_DAYS,
+  DRIVE_SOURCE,
+  STRIP_AFTER_DAYS,
+  STRIP_SOURCE,
+  WALK_AFTER_DAYS,
+  WALK_SOURCE,
+} from './practice.ts';
+import { taskQuantities, type WorkFigures, type WorkThings } from './quantities.ts';
+import { PHASES, type Phase } from './tasks.ts';
+
+export type { DayTask, Openings, WorkDay } from './calendar.ts';
+export { workdayOnOrAfter } from './calendar.ts';
+export type { TaskFigures, TaskHours } from './hours.ts';
+export { calcLaborRate, type LaborRateFigures } from './labor-rate.ts';
+export type { WorkFigures } from './quantities.ts';
+export { CREW_TASKS, type CrewTask, PHASES, type Phase, TASKS } from './tasks.ts';
+
+export type CrewFigures = {
+  readonly tasks: TaskHours;
+  readonly phases: Readonly<Record<Phase, PhaseFigures>>;
+  readonly waits: { readonly strip: Figure; readonly walk: Figure; readonly drive: Figure };
+  readonly total: {
+    readonly 'labor-hours': Figure;
+    readonly 'work-days': Figure;
+    /** People a task asks for beyond those of the crew. */
+    readonly 'people-short': Figure;
+    /** Area to finish for each of the people who finish. */
+    readonly 'area-per-finisher': Figure;
+  };
+};
+
+export type CrewData = {
+  readonly days: readonly WorkDay[];
+  /** Null where nothing is poured. */
+  readonly openings: Openings | null;
+  /** Tear-out and base-and-forms are done on one date. */
+  readonly firstPhasesShareDay: boolean;
+};
+
+export type CrewResult = TopicResult<CrewFigures, CrewData>;
+
+/**
+ * Hours of every task, days of every phase, and the calendar of the job.
+ *
+ * Work days are Monday to Friday; holidays are not counted. Cure days are calendar days.
+ * A start on a weekend is a problem.
+ */
+export function calcCrew(
+  input: WorkFigures &
+    WorkThings & {
+      readonly plan: Pick<Plan, 'startsOn' | 'crew'>;
+      readonly labor: Pick<Company['labor'], 'dayHr'>;
+      readonly production: Company['production'];
+      readonly supply: 'truck' | 'bags';
+    },
+): CrewResult {
+  const { plan, production } = input;
+  const quantities = taskQuantities(input, input);
+  const { tasks, problems } = taskHours({ quantities, production, work: input, supply: input.supply });
+  const crewCount = given('plan.crew', plan.crew.length, 'each');
+  const dayHr = given('company.labor.day', input.labor.dayHr, 'h');
+  const phases = phaseFigures(tasks, { crewCount, dayHr });
+  const shared = sharesDay(phases, { crewCount, dayHr });
+  const calendar = planCalendar({
+    startsOn: plan.startsOn,
+    tasks,
+    phases,
+    shared,
+    crewCount: plan.crew.length,
+    dayHr: input.labor.dayHr,
+  });
+  return {
+    figures: {
+      tasks,
+      phases,
+      waits: {
+        strip: waitFigure(STRIP_AFTER_DAYS, STRIP_SOURCE),
+        walk: waitFigure(WALK_AFTER_DAYS, WALK_SOURCE),
+        drive: waitFigure(DRIVE_AFTER_DAYS, DRIVE_SOURCE),
+      },
+      total: {
+        'labor-hours': sumOfParts({
+          parts: PHASES.map((phase) => ({
+            key: inputKey('labor', phase, 'Hr'),
+            input: phases[phase]['labor-hours'],
+          })),
+          unit: 'h',
+          decimals: 1,
+        }),
+        'work-days': workDaysFigure(phases, shared),
+        'people-short': peopleShort(tasks, production, crewCount),
+        'area-per-finisher': areaPerFinisher(quantities.finish, production.finish.people),
+      },
+    },
+    data: { ...calendar, firstPhasesShareDay: shared },
+    problems: [...problems, ...startProblems(plan.startsOn)],
+  };
+}
+
+function startProblems(startsOn: string): CoreProblem[] {
+  const weekday = weekdayOf(startsOn);
+  if (weekday < 6) return [];
+  const parts = { on: startsOn, weekday: weekday === 6 ? 'saturday' : 'sunday' };
+  return [{ code: 'starts-on-weekend', path: 'plan.starts-on', parts }];
+}
+
+function peopleShort(
+  tasks: TaskHours,
+  production: Company['production'],
+  crewCount: ReturnType<typeof given>,
+): Figure {
+  const asked = Object.values(production)
+    .filter(({ task }) => tasks[task] !== undefined)
+    .map(({ task, people }) => ({
+      key: inputKey('people', task, 'Count'),
+      input: given(`company.production.${task}.people`, people, 'each'),
+    }));
+  const most = asked.map(({ key }) => key).join(', ');
+  return figure({
+    value: Math.max(0, Math.max(0, ...asked.map(({ input }) => num(input))) - num(crewCount)),
+    unit: 'each',
+    decimals: 0,
+    formula: `max(0, max(0, ${most}) - crewCount)`,
+    inputs: { ...inputsOf(asked), crewCount },
+  });
+}
+
+function areaPerFinisher(areaSqFt: Figure, peopleCount: number): Figure {
+  return figure({
+    value: num(areaSqFt) / peopleCount,
+    unit: 'sq ft',
+    decimals: 0,
+    formula: 'areaSqFt / peopleCount',
+    inputs: { areaSqFt, peopleCount: given('company.production.finish.people', peopleCount, 'each') },
+  });
+}
+
+function waitFigure(days: number, source: string): Figure {
+  const inputs = { waitDays: constant('days after the pour', days, 'days', source) };
+  return figure({ value: days, unit: 'days', decimals: 0, formula: 'waitDays', inputs, source });
+}

@@ -1,0 +1,192 @@
+import { constant, type Figure, figure, given, num } from '../figure.ts';
+import type { Build, Reinforcement, Site, Steps } from '../job.ts';
+import { inputKey, inputsOf, type Part, sumOfParts } from '../sum-figure.ts';
+import { BREAK_OUT_PACE_IN, BREAK_OUT_RATIO, BREAK_OUT_SOURCE } from './practice.ts';
+import type { CrewTask } from './tasks.ts';
+
+type Areas = Readonly<Record<string, { readonly area: Figure }>>;
+
+/** The figures of other topics that say how much there is to do. */
+export type WorkFigures = {
+  readonly shapes: { readonly slabs: Areas; readonly existing: Areas };
+  readonly tearOut: {
+    readonly soil: Readonly<Record<string, { readonly volume: Figure /* cu ft in the ground */ }>>;
+    readonly total: { readonly 'saw-cut': Figure };
+  };
+  readonly base: { readonly slabs: Areas };
+  readonly forms: { readonly slabs: Readonly<Record<string, { readonly length: Figure }>> };
+  readonly joints: { readonly total: { readonly length: Figure } };
+  readonly concrete: {
+    readonly total: { readonly needed: Figure };
+    readonly bags: { readonly 'mixing-hours': Figure };
+  };
+  /** Trips and driver hours. */
+  readonly haul: { readonly trips: Figure; readonly hours: Figure };
+};
+
+export type WorkThings = {
+  readonly existing: Site['existing'];
+  readonly slabs: Readonly<Record<string, { readonly reinforcement: Reinforcement }>>;
+  readonly steps: Build['steps'];
+};
+
+/** How much there is of every task, in the unit of its pace; 0 where there is none of it. */
+export function taskQuantities(work: WorkFigures, things: WorkThings): Record<CrewTask, Figure> {
+  const { shapes, tearOut, base, forms, joints, concrete, haul } = work;
+  const formed = Object.entries(forms.slabs).map(([id, { length }]) => part('length', id, 'Ft', length));
+  const hasSteel = (id: string) => (things.slabs[id]?.reinforcement.kind ?? 'none') !== 'none';
+  const formedFt = () => sumOfParts({ parts: formed, unit: 'ft', decimals: 1 });
+  return {
+    'set-up': once(),
+    'saw-cut': taken('lengthFt', tearOut.total['saw-cut']),
+    'break-out': breakOutQuantity(shapes.existing, things.existing),
+    dig: digQuantity(tearOut.soil),
+    haul: taken('tripCount', haul.trips),
+    base: areaSum(Object.entries(base.slabs)),
+    form: formedFt(),
+    reinforce: areaSum(Object.entries(shapes.slabs).filter(([id]) => hasSteel(id))),
+    place: taken('neededCuYd', concrete.total.needed),
+    finish: finishQuantity(shapes.slabs, things.steps),
+    cure: finishQuantity(shapes.slabs, things.steps),
+    'saw-joints': taken('lengthFt', joints.total.length),
+    strip: formedFt(),
+    backfill: formedFt(),
+    clean: once(),
+  };
+}
+
+/**
+ * Area of plain slab of 4 in that takes as long to break out [sq ft].
+ *
+ * equivalent = area (thickness / 4) k, k for the steel in it.
+ *
+ * @param slab.areaSqFt    Area of the slab [sq ft].
+ * @param slab.thicknessIn Thickness [in].
+ * @param slab.steelRatio  Of `BREAK_OUT_RATIO`.
+ */
+export function plainSlabSqFt(slab: { areaSqFt: number; thicknessIn: number; steelRatio: number }): number {
+  return ((slab.areaSqFt * slab.thicknessIn) / BREAK_OUT_PACE_IN) * slab.steelRatio;
+}
+
+/**
+ * Faces of a flight that are finished: treads, landing and risers [sq ft].
+ *
+ * A = width ((risers - 1) tread + landing + risers riser) / 144, lengths in in.
+ * The last riser ends at the landing, so there is one tread less than risers.
+ */
+export function stepsFacesSqFt(steps: Omit<Steps, 'id' | 'label'>): number {
+  const alongIn = (steps.riserCount - 1) * steps.treadIn + steps.landingIn + steps.riserCount * steps.riserIn;
+  return (steps.widthIn * alongIn) / 144;
+}
+
+function breakOutQuantity(areas: Areas, existing: Site['existing']): Figure {
+  const slabs = Object.entries(areas).flatMap(([id, { area }]) => {
+    const slab = existing[id];
+    return slab === undefined ? [] : [{ id, area, slab }];
+  });
+  const terms = slabs.map(({ id }) => {
+    const key = (what: string, unit: string) => inputKey(what, id, unit);
+    return `${key('area', 'SqFt')} * ${key('thickness', 'In')} / ${BREAK_OUT_PACE_IN} * ${key('steel', 'Ratio')}`;
+  });
+  const inputs = slabs.flatMap(({ id, area, slab }): Part[] => [
+    part('area', id, 'SqFt', area),
+    {
+      key: inputKey('thickness', id, 'In'),
+      input: given(`site.existing.${id}.thickness`, slab.thicknessIn, 'in'),
+    },
+    {
+      key: inputKey('steel', id, 'Ratio'),
+      input: constant(
+        `time to break out, steel: ${slab.steel}`,
+        BREAK_OUT_RATIO[slab.steel],
+        'ratio',
+        BREAK_OUT_SOURCE,
+      ),
+    },
+  ]);
+  return figure({
+    value: slabs.reduce((sumSqFt, { area, slab }) => {
+      const { thicknessIn, steel } = slab;
+      return (
+        sumSqFt + plainSlabSqFt({ areaSqFt: num(area), thicknessIn, steelRatio: BREAK_OUT_RATIO[steel] })
+      );
+    }, 0),
+    unit: 'sq ft',
+    decimals: 0,
+    formula: terms.length === 0 ? '0' : terms.join(' + '),
+    inputs: inputsOf(inputs),
+    source: BREAK_OUT_SOURCE,
+  });
+}
+
+function digQuantity(soil: WorkFigures['tearOut']['soil']): Figure {
+  const parts = Object.entries(soil).map(([id, { volume }]) => part('volume', id, 'CuFt', volume));
+  return figure({
+    value: parts.reduce((sumCuFt, { input }) => sumCuFt + num(input), 0) / 27,
+    unit: 'yd3',
+    decimals: 2,
+    formula: parts.length === 0 ? '0' : `(${parts.map(({ key }) => key).join(' + ')}) / 27`,
+    inputs: inputsOf(parts),
+  });
+}
+
+function finishQuantity(areas: Areas, steps: Build['steps']): Figure {
+  const slabParts = Object.entries(areas).map(([id, { area }]) => part('area', id, 'SqFt', area));
+  const flights = Object.values(steps).map(flightOf);
+  return figure({
+    value: [...slabParts.map(({ input }) => num(input)), ...flights.map(({ areaSqFt }) => areaSqFt)].reduce(
+      (sumSqFt, areaSqFt) => sumSqFt + areaSqFt,
+      0,
+    ),
+    unit: 'sq ft',
+    decimals: 0,
+    formula: [...slabParts.map(({ key }) => key), ...flights.map(({ term }) => term)].join(' + ') || '0',
+    inputs: inputsOf([...slabParts, ...flights.flatMap(({ parts }) => parts)]),
+  });
+}
+
+function flightOf(steps: Steps): { areaSqFt: number; term: string; parts: readonly Part[] } {
+  const names = {
+    width: inputKey('width', steps.id, 'In'),
+    risers: inputKey('risers', steps.id, 'Count'),
+    riser: inputKey('riser', steps.id, 'In'),
+    tread: inputKey('tread', steps.id, 'In'),
+    landing: inputKey('landing', steps.id, 'In'),
+  };
+  const { width, risers, riser, tread, landing } = names;
+  const at = (key: string) => `build.steps.${steps.id}.${key}`;
+  return {
+    areaSqFt: stepsFacesSqFt(steps),
+    term: `${width} * ((${risers} - 1) * ${tread} + ${landing} + ${risers} * ${riser}) / 144`,
+    parts: [
+      { key: width, input: given(at('width'), steps.widthIn, 'in') },
+      { key: risers, input: given(at('risers'), steps.riserCount, 'each') },
+      { key: riser, input: given(at('riser'), steps.riserIn, 'in') },
+      { key: tread, input: given(at('tread'), steps.treadIn, 'in') },
+      { key: landing, input: given(at('landing'), steps.landingIn, 'in') },
+    ],
+  };
+}
+
+function areaSum(areas: readonly (readonly [string, { readonly area: Figure }])[]): Figure {
+  const parts = areas.map(([id, { area }]) => part('area', id, 'SqFt', area));
+  return sumOfParts({ parts, unit: 'sq ft', decimals: 0 });
+}
+
+function part(what: string, id: string, unitSuffix: string, input: Figure): Part {
+  return { key: inputKey(what, id, unitSuffix), input };
+}
+
+function taken(key: string, from: Figure): Figure {
+  return figure({
+    value: from.value,
+    unit: from.unit,
+    decimals: from.decimals,
+    formula: key,
+    inputs: { [key]: from },
+  });
+}
+
+function once(): Figure {
+  return figure({ value: 1, unit: 'each', decimals: 0, formula: '1', inputs: {} });
+}

@@ -1,0 +1,388 @@
+import type { Decimal } from 'decimal.js';
+import type { EdgeKind } from '../geometry/index.ts';
+import type { Pace, Rate } from '../units/index.ts';
+import type { JobEdit } from './edits.ts';
+import type { Rule } from './rule.ts';
+import type { CrewText, OfficeText, PublicText } from './text.ts';
+
+/**
+ * One job, resolved: every reference followed, every constant filled in, all lengths in inches,
+ * areas in sq ft, weights in lb, times in hours, money as Decimal dollars. Nothing in here follows
+ * from another value in here; whatever does is a figure, so that an edit cannot leave a stale value.
+ */
+export type Job = {
+  /** Folder name, used in output paths. */
+  readonly id: string;
+  readonly number: PublicText;
+  readonly label: PublicText;
+  readonly client: Client;
+  readonly address: PublicText;
+  readonly preparedOn: string;
+  readonly revision: number;
+  readonly stage: Stage;
+  readonly unitSystem: UnitSystem;
+  readonly rules: readonly Rule[];
+  readonly acknowledged: readonly Acknowledgement[];
+  readonly site: Site;
+  readonly build: Build;
+  readonly plan: Plan;
+  readonly price: PriceTerms;
+  readonly company: Company;
+};
+
+export type UnitSystem = 'us' | 'metric';
+export type Stage = 'bid' | 'signed' | 'scheduled' | 'working' | 'done' | 'paid';
+export type Paper = 'letter' | 'a4';
+
+export type Client = {
+  readonly name: PublicText;
+  readonly phone: OfficeText | null;
+  readonly email: OfficeText | null;
+};
+
+/** A finding that somebody looked at and accepted, with the reason. */
+export type Acknowledgement = {
+  readonly finding: string;
+  readonly where: string;
+  readonly reason: OfficeText;
+};
+
+/** An outline as taped; `calculate/outline` closes it. Corners and edges are numbered from 1. */
+export type TapedShape = {
+  readonly base:
+    | { readonly kind: 'rectangle'; readonly lengthIn: number; readonly widthIn: number }
+    | { readonly kind: 'corners'; readonly points: readonly { readonly xIn: number; readonly yIn: number }[] };
+  /** Equal distances back along both edges of a corner. */
+  readonly rounded: readonly { readonly corner: number; readonly setbackIn: number }[];
+  /** Edge number to what it runs along; an edge not named is formed (new) or free (existing). */
+  readonly edges: readonly { readonly edge: number; readonly kind: EdgeKind }[];
+  /** Where corner 1 stands on the plan; null puts the shape beside the one before. */
+  readonly at: { readonly xIn: number; readonly yIn: number } | null;
+};
+
+export type Material = 'concrete' | 'brick' | 'asphalt';
+export type Steel = 'none' | 'mesh' | 'bars';
+
+/** Something that is there now and goes. */
+export type Existing = {
+  readonly id: string;
+  readonly label: PublicText;
+  readonly shape: TapedShape;
+  readonly material: Material;
+  readonly thicknessIn: number;
+  readonly thicknessIs: 'measured' | 'assumed';
+  readonly steel: Steel;
+  /** A unit weight of the job's own; null takes the table's. */
+  readonly unitWeightLbPerCuFt: number | null;
+};
+
+export type Site = {
+  readonly existing: Readonly<Record<string, Existing>>;
+  readonly stays: readonly PublicText[];
+  readonly access: {
+    readonly truckStands: PublicText;
+    readonly note: PublicText | null;
+    readonly gateCode: CrewText | null;
+    readonly crewNote: CrewText | null;
+  };
+  readonly locateTicket: CrewText | null;
+  readonly emergency: {
+    readonly hospital: PublicText;
+    readonly hospitalAddress: PublicText;
+    readonly hospitalPhone: PublicText;
+    readonly crossStreet: PublicText;
+  };
+};
+
+export type Use = 'driveway' | 'walk' | 'patio' | 'porch';
+export type Finish = 'broom' | 'float' | 'exposed-aggregate';
+export type Exposure = 'no-freezing' | 'freezing' | 'freezing-and-deicers';
+export type MeshStyle = '6x6-w1.4' | '6x6-w2.1' | '6x6-w2.9' | '6x6-w4.0' | '4x4-w1.4' | '4x4-w2.9';
+export type BarSize = 3 | 4 | 5;
+
+export type Reinforcement =
+  | { readonly kind: 'none' }
+  | { readonly kind: 'mesh'; readonly style: MeshStyle }
+  | { readonly kind: 'bars'; readonly size: BarSize; readonly spacingIn: number };
+
+export type Slab = {
+  readonly id: string;
+  readonly label: PublicText;
+  readonly use: Use;
+  readonly shape: TapedShape;
+  readonly thicknessIn: number;
+  /** Compacted thickness of the base under the slab; 0 where none is laid. */
+  readonly baseIn: number;
+  /** Soil dug out below the old slab before the base; 0 where none. */
+  readonly digIn: number;
+  readonly fall: { readonly slope: number; readonly towards: PublicText };
+  readonly reinforcement: Reinforcement;
+  readonly finish: Finish;
+  /** A joint spacing of the job's own; null takes the table's. */
+  readonly jointSpacingIn: number | null;
+  /** Id of a form board of the company. */
+  readonly board: string;
+  /** What is done where the board is lower than the slab is thick. */
+  readonly shortBoard: 'drop-base' | 'pack';
+  readonly note: PublicText | null;
+  readonly crewNote: CrewText | null;
+};
+
+/** A straight flight of solid steps that ends in a landing of the same width. */
+export type Steps = {
+  readonly id: string;
+  readonly label: PublicText;
+  readonly widthIn: number;
+  readonly riserCount: number;
+  readonly riserIn: number;
+  readonly treadIn: number;
+  readonly landingIn: number;
+};
+
+export type Build = {
+  readonly slabs: Readonly<Record<string, Slab>>;
+  readonly steps: Readonly<Record<string, Steps>>;
+  readonly mix: {
+    readonly strengthPsi: number;
+    readonly airRatio: number;
+    readonly slumpIn: number;
+    readonly aggregateIn: number;
+    readonly exposure: Exposure;
+  };
+};
+
+export type Plan = {
+  readonly startsOn: string;
+  /** Ids of `company.labor.people`. */
+  readonly crew: readonly string[];
+  /** Ids of `company.trailers` that come to this job. */
+  readonly trailers: readonly string[];
+};
+
+/** An option or a hidden condition: a name and a list of edits. */
+export type HiddenCondition = {
+  readonly id: string;
+  readonly label: PublicText;
+  readonly edits: readonly JobEdit[];
+};
+
+export type PriceTerms = {
+  readonly hidden: Readonly<Record<string, HiddenCondition>>;
+  readonly otherCosts: Readonly<Record<string, { readonly id: string; readonly label: OfficeText; readonly costUsd: Decimal }>>;
+  readonly notIncluded: readonly PublicText[];
+};
+
+export type Person = { readonly id: string; readonly label: CrewText; readonly wage: Rate };
+
+export type MachineKind =
+  | 'loader-with-breaker'
+  | 'jackhammer'
+  | 'walk-behind-saw'
+  | 'cut-off-saw'
+  | 'plate-compactor'
+  | 'mixer';
+
+export type Machine = {
+  readonly id: string;
+  readonly label: CrewText;
+  readonly kind: MachineKind;
+  readonly cost: Rate;
+  readonly cab: 'enclosed' | 'open' | 'none';
+  /** Water is fed to the blade or point all the time. */
+  readonly wet: boolean;
+};
+
+export type Trailer = {
+  readonly id: string;
+  readonly label: CrewText;
+  readonly grossRatingLb: number;
+  readonly axleRatingLb: number;
+  readonly emptyLb: number;
+  readonly box: { readonly lengthIn: number; readonly widthIn: number; readonly heightIn: number };
+};
+
+export type TowVehicle = {
+  readonly label: CrewText;
+  readonly towRatingLb: number;
+  readonly combinedRatingLb: number;
+  readonly grossRatingLb: number;
+  readonly curbLb: number;
+  /** Crew, tools and fuel that ride in it. */
+  readonly carriesLb: number;
+  readonly hitchRatingLb: number;
+  readonly cost: Rate;
+};
+
+export type Stream = 'clean-concrete' | 'concrete-with-steel' | 'masonry' | 'asphalt' | 'soil';
+
+export type DumpPlace = {
+  readonly id: string;
+  readonly label: CrewText;
+  readonly address: CrewText;
+  readonly accepts: readonly Stream[];
+  readonly fee: Rate;
+  /** The least charge a visit; 0 where none. */
+  readonly minimumUsd: Decimal;
+  readonly distanceMi: number;
+  /** One way, loaded. */
+  readonly driveHr: number;
+  /** At the gate, scale and tip. */
+  readonly turnHr: number;
+  readonly sellsBase: boolean;
+};
+
+export type ConcreteSupplier = {
+  readonly label: CrewText;
+  readonly phone: CrewText;
+  readonly price: Rate;
+  readonly incrementCuYd: number;
+  readonly truckCuYd: number;
+  /** Fee a load below this many yards. */
+  readonly shortLoadBelowCuYd: number;
+  readonly shortLoadFeeUsd: Decimal;
+  readonly noticeDays: number;
+};
+
+export type BagSupplier = {
+  readonly label: CrewText;
+  readonly phone: CrewText;
+  readonly price: Rate;
+  readonly yieldCuFt: number;
+  readonly weightLb: number;
+  /** Bags mixed and placed an hour by one person. */
+  readonly mixing: Pace;
+};
+
+export type BaseSupplier = {
+  readonly label: CrewText;
+  readonly phone: CrewText;
+  readonly price: Rate;
+  readonly incrementTon: number;
+  readonly deliveryUsd: Decimal;
+  readonly deliveryTon: number;
+  readonly compactedLbPerCuFt: number;
+  /** Loose volume over compacted volume. */
+  readonly looseOverCompacted: number;
+  readonly noticeDays: number;
+};
+
+export type Suppliers = {
+  readonly concrete: ConcreteSupplier;
+  readonly bagged: BagSupplier;
+  readonly base: BaseSupplier;
+  readonly mesh: {
+    readonly label: CrewText;
+    readonly phone: CrewText;
+    readonly sheetLengthIn: number;
+    readonly sheetWidthIn: number;
+    readonly lapIn: number;
+    readonly price: Rate;
+  };
+  readonly bars: {
+    readonly label: CrewText;
+    readonly phone: CrewText;
+    readonly stockIn: number;
+    /** Lap in bar diameters. */
+    readonly lapDiameters: number;
+    readonly price: Rate;
+  };
+  readonly sundries: {
+    readonly label: CrewText;
+    readonly phone: CrewText;
+    readonly curingCoverageSqFtPerGal: number;
+    readonly curingPackGal: number;
+    readonly curingPriceUsd: Decimal;
+    readonly isolationStripIn: number;
+    readonly isolationPriceUsd: Decimal;
+    readonly chairPriceUsd: Decimal;
+  };
+};
+
+export type Board = {
+  readonly id: string;
+  /** The true (dressed) height. */
+  readonly heightIn: number;
+  readonly lengthIn: number;
+  readonly onHandCount: number;
+  readonly priceUsd: Decimal;
+};
+
+export type TaskId =
+  | 'set-up'
+  | 'saw-cut'
+  | 'break-out'
+  | 'dig'
+  | 'base'
+  | 'form'
+  | 'reinforce'
+  | 'place'
+  | 'finish'
+  | 'cure'
+  | 'saw-joints'
+  | 'strip'
+  | 'backfill'
+  | 'clean';
+
+/** How fast a task goes with so many people and, where one is used, a machine. */
+export type ProductionRow = {
+  readonly task: TaskId;
+  readonly pace: Pace;
+  readonly people: number;
+  readonly machine: string | null;
+  /** Who runs the tool; null means any one person, counted on the safe side. */
+  readonly operator: string | null;
+};
+
+export type Payment = { readonly label: PublicText; readonly shareRatio: number };
+
+export type Company = {
+  readonly name: PublicText;
+  readonly address: PublicText;
+  readonly phone: PublicText;
+  readonly email: PublicText;
+  readonly licence: PublicText;
+  readonly insurance: PublicText;
+  readonly paper: Paper;
+  readonly labor: {
+    readonly burdenRatio: number;
+    readonly dayHr: number;
+    readonly people: Readonly<Record<string, Person>>;
+  };
+  readonly machines: Readonly<Record<string, Machine>>;
+  readonly trailers: Readonly<Record<string, Trailer>>;
+  readonly towVehicle: TowVehicle;
+  readonly loadReserveLb: number;
+  readonly loadingHr: number;
+  readonly places: Readonly<Record<string, DumpPlace>>;
+  readonly suppliers: Suppliers;
+  readonly forms: {
+    readonly boards: Readonly<Record<string, Board>>;
+    readonly stakeSpacingIn: number;
+    readonly stakePriceUsd: Decimal;
+    readonly stakesOnHandCount: number;
+  };
+  readonly allowances: {
+    /** How low the base lies on average. */
+    readonly baseUnevennessIn: number;
+    readonly spillRatio: number;
+    readonly baseMarginIn: number;
+  };
+  readonly production: Readonly<Record<TaskId, ProductionRow>>;
+  readonly pricing: {
+    /** Both are shares of the price, not of the cost. */
+    readonly overheadRatio: number;
+    readonly marginRatio: number;
+    readonly taxRatio: number;
+    readonly taxOn: 'nothing' | 'materials' | 'price';
+    readonly minimumChargeUsd: Decimal;
+    readonly payments: readonly Payment[];
+    readonly validDays: number;
+    readonly warranty: PublicText;
+    readonly clauses: readonly { readonly question: PublicText; readonly answer: PublicText }[];
+  };
+  readonly safety: {
+    readonly firstAidPerson: CrewText;
+    readonly kitPlace: CrewText;
+    readonly calls: PublicText;
+  };
+};

@@ -1,0 +1,43 @@
+import { ceilCount } from '../../units/index.ts';
+import { COMMON_PRACTICE, constant, type Figure, figure, num } from '../figure.ts';
+import type { Reinforcement } from '../job.ts';
+
+/** Between chairs each way [ft]: stiffer bars reach farther. */
+const closeFt = 3;
+const wideFt = 4;
+
+const CHAIR_SOURCE = `${COMMON_PRACTICE}; 2 to 6 ft by stiffness in Concrete Construction, Choosing supports (seen)`;
+
+type Steel = Exclude<Reinforcement, { kind: 'none' }>;
+
+export function chairSpacingFt(steel: Steel): number {
+  return steel.kind === 'bars' && steel.size >= 4 ? wideFt : closeFt;
+}
+
+/**
+ * Chairs under a mat, one for each square of the spacing.
+ *
+ * @throws {RangeError} If the area is below 0 or the spacing is not above 0.
+ */
+export function chairCount(made: { areaSqFt: number; spacingFt: number }): number {
+  const { areaSqFt, spacingFt } = made;
+  if (!(areaSqFt >= 0 && areaSqFt < Infinity))
+    throw new RangeError(`areaSqFt must be 0 or more, got ${areaSqFt}`);
+  if (!(spacingFt > 0 && spacingFt < Infinity))
+    throw new RangeError(`spacingFt must be above 0, got ${spacingFt}`);
+  return ceilCount(areaSqFt / spacingFt ** 2);
+}
+
+/** Chairs under the mat of a slab. */
+export function chairsFigure(steel: Steel, areaSqFt: Figure): Figure {
+  const spacingFt = chairSpacingFt(steel);
+  return figure({
+    value: chairCount({ areaSqFt: num(areaSqFt), spacingFt }),
+    unit: 'each',
+    decimals: 0,
+    formula: 'ceilStep(areaSqFt / spacingFt ^ 2, 1)',
+    inputs: { areaSqFt, spacingFt: constant('chair spacing each way', spacingFt, 'ft', CHAIR_SOURCE) },
+    source: CHAIR_SOURCE,
+    rounding: 'up',
+  });
+}

@@ -1,0 +1,71 @@
+import { ceilCount } from '../../units/index.ts';
+
+type Sides = { readonly lengthIn: number; readonly widthIn: number };
+
+/**
+ * Sheets that cover one side of a box, each over the one before by the lap.
+ *
+ * @param made.sideIn  Side to cover [in], above 0.
+ * @param made.sheetIn Side of the sheet that runs along it [in], above the lap.
+ * @param made.lapIn   [in], 0 or more.
+ * @throws {RangeError} If a value is outside its range.
+ *
+ * n = ceil((L - lap) / (sheet - lap)), at least 1.
+ */
+export function sheetsAlong(made: { sideIn: number; sheetIn: number; lapIn: number }): number {
+  const { sideIn, sheetIn, lapIn } = made;
+  if (!(sideIn > 0 && sideIn < Infinity)) throw new RangeError(`sideIn must be above 0, got ${sideIn}`);
+  if (!(lapIn >= 0 && lapIn < sheetIn && sheetIn < Infinity)) {
+    throw new RangeError(`lapIn must be 0 or more and below the sheet of ${sheetIn}, got ${lapIn}`);
+  }
+  return Math.max(1, ceilCount((sideIn - lapIn) / (sheetIn - lapIn)));
+}
+
+/**
+ * Whole sheets laid over a box with the lap each way, in the turning that takes fewer.
+ *
+ * @throws {RangeError} As `sheetsAlong`.
+ */
+export function meshSheetCount(made: {
+  readonly box: Sides;
+  readonly sheet: Sides;
+  readonly lapIn: number;
+}): number {
+  const { box, sheet, lapIn } = made;
+  const laid = (alongIn: number, acrossIn: number) =>
+    sheetsAlong({ sideIn: box.lengthIn, sheetIn: alongIn, lapIn }) *
+    sheetsAlong({ sideIn: box.widthIn, sheetIn: acrossIn, lapIn });
+  return Math.min(laid(sheet.lengthIn, sheet.widthIn), laid(sheet.widthIn, sheet.lengthIn));
+}
+
+/**
+ * Weight of whole sheets by the published weight of the style.
+ *
+ * @throws {RangeError} If a value is below 0 or not finite.
+ */
+export function meshWeightLb(made: { sheetCount: number; sheet: Sides; lbPer100SqFt: number }): number {
+  const { sheetCount, lbPer100SqFt } = made;
+  const { lengthIn, widthIn } = made.sheet;
+  for (const [name, value] of Object.entries({ sheetCount, lengthIn, widthIn, lbPer100SqFt })) {
+    if (!(value >= 0 && value < Infinity)) throw new RangeError(`${name} must be 0 or more, got ${value}`);
+  }
+  return (((sheetCount * lengthIn * widthIn) / 144) * lbPer100SqFt) / 100;
+}
+
+/**
+ * Steel of a mat in a foot of width: one bar or wire each spacing.
+ *
+ * @param made.areaSqIn  Of one bar or wire [sq in], above 0.
+ * @param made.spacingIn [in], above 0.
+ * @returns [sq in per ft]
+ * @throws {RangeError} If a value is not above 0.
+ *
+ * As = A 12 / s. Source: definition; a wire W1.4 has 0.014 sq in.
+ */
+export function steelAreaSqInPerFt(made: { areaSqIn: number; spacingIn: number }): number {
+  const { areaSqIn, spacingIn } = made;
+  for (const [name, value] of Object.entries({ areaSqIn, spacingIn })) {
+    if (!(value > 0 && value < Infinity)) throw new RangeError(`${name} must be above 0, got ${value}`);
+  }
+  return (areaSqIn * 12) / spacingIn;
+}

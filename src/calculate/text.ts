@@ -1,0 +1,1 @@
+export type { CrewReadable, CrewText, OfficeText, PublicText } from '../problems/text.ts';

@@ -1,0 +1,123 @@
+import type { CoreProblem } from '../problems/index.ts';
+import type { TaskFigures } from './crew/index.ts';
+import { type Figure, figure } from './figure.ts';
+import type { Job } from './job.ts';
+import type { Topics } from './topics.ts';
+
+/** The results of all topics of one job, without what compares it with other jobs. */
+export type Work = NonNullable<ReturnType<typeof calcWork>['work']>;
+
+/**
+ * Runs the topics in their order. Where an outline cannot be closed nothing can be computed from
+ * it: its problems come back and no work.
+ */
+export function calcWork(job: Job, topics: Topics) {
+  const { site, build, plan, company } = job;
+  const { slabs, steps, mix } = build;
+  const { suppliers } = company;
+
+  const outline = topics.outline({ slabs, existing: site.existing });
+  if (outline.problems.length > 0) return { work: null, problems: outline.problems };
+  const shapes = outline.figures;
+  const outlines = outline.data.slabs;
+
+  const tearOut = topics.tearOut({ existing: site.existing, slabs, shapes });
+  const base = topics.base({ slabs, shapes, allowances: company.allowances, supplier: suppliers.base });
+  const forms = topics.forms({ slabs, shapes, forms: company.forms });
+  const joints = topics.joints({ slabs, shapes, outlines, mix });
+  const reinforcement = topics.reinforcement({ slabs, shapes, outlines, suppliers });
+  const laborRate = topics.laborRate({ plan, labor: company.labor });
+  const laborUsdPerHr = laborRate.figures['labor-cost-per-hour'];
+  const concrete = topics.concrete({
+    slabs,
+    steps,
+    shapes,
+    mix,
+    allowances: company.allowances,
+    supplier: suppliers.concrete,
+    bagged: suppliers.bagged,
+    laborUsdPerHr,
+  });
+  const haul = topics.haul({
+    tearOut: tearOut.figures,
+    streamOf: tearOut.data.streamOf,
+    base: base.figures,
+    baseSupplier: suppliers.base,
+    trailers: topics.trailersOf({ all: company.trailers, ids: plan.trailers }),
+    towVehicle: company.towVehicle,
+    loadReserveLb: company.loadReserveLb,
+    loadingHr: company.loadingHr,
+    places: company.places,
+    laborUsdPerHr,
+  });
+  const { supply } = concrete.data;
+  const crew = topics.crew({
+    shapes,
+    tearOut: tearOut.figures,
+    base: base.figures,
+    forms: forms.figures,
+    joints: joints.figures,
+    concrete: concrete.figures,
+    haul: haul.figures.total,
+    existing: site.existing,
+    slabs,
+    steps,
+    plan,
+    labor: company.labor,
+    production: company.production,
+    supply,
+  });
+  const cost = topics.cost({
+    base: base.figures,
+    forms: forms.figures,
+    reinforcement: reinforcement.figures,
+    concrete: concrete.figures,
+    joints: joints.figures,
+    crew: crew.figures,
+    haul: haul.figures,
+    laborUsdPerHr,
+    firstPhasesShareDay: crew.data.firstPhasesShareDay,
+    supply,
+    production: company.production,
+    machines: company.machines,
+    towVehicle: company.towVehicle,
+    suppliers,
+    ownForms: company.forms,
+    otherCosts: job.price.otherCosts,
+    curedSqFt: quantityOf(crew.figures.tasks.cure),
+  });
+  const price = topics.price({ cost: cost.figures, pricing: company.pricing });
+  const safety = topics.safety({
+    existing: site.existing,
+    slabs,
+    plan,
+    production: company.production,
+    machines: company.machines,
+    tasks: crew.figures.tasks,
+    days: crew.data.days,
+    supply,
+  });
+
+  const work = {
+    outline,
+    tearOut,
+    base,
+    forms,
+    joints,
+    reinforcement,
+    laborRate,
+    concrete,
+    haul,
+    crew,
+    cost,
+    price,
+    safety,
+  };
+  const problems: CoreProblem[] = Object.values(work).flatMap((topic) => topic.problems);
+  return { work, problems };
+}
+
+/** The area to cure; none where nothing is poured. */
+function quantityOf(task: TaskFigures | undefined): Figure {
+  return task?.quantity ?? figure({ value: 0, unit: 'sq ft', decimals: 0, formula: '0', inputs: {} });
+}

@@ -1,0 +1,99 @@
+import { mkdir, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { renderSite } from '../render/index.ts';
+import { type DescribedJob, describeAll } from './describe-all.ts';
+import { EXIT, type ExitCode } from './exit-codes.ts';
+import { figuresJson } from './figures-json.ts';
+import { jobsPageOf, readSummaries, summaryOf } from './job-summary.ts';
+import type { Options } from './options.ts';
+import { swapIn, withOutputFolder } from './output-folder.ts';
+import { type PreparedJob, prepareJobs } from './prepare.ts';
+import { type PageToPrint, type PrintedAll, printAll } from './print-all.ts';
+import { progressOn } from './progress.ts';
+import { showProblems } from './show-problems.ts';
+
+export const PROJECT_DIR = fileURLToPath(new URL('../..', import.meta.url));
+
+/** Builds all documents of the jobs asked for: HTML, PDF and figures, swapped in as a whole. */
+export async function build(options: Options): Promise<ExitCode> {
+  const prepared = prepareJobs(options);
+  if (!prepared.ok) {
+    console.error(showProblems(prepared.problems));
+    return EXIT.problemsInInput;
+  }
+  return withOutputFolder(options.outputDir, async (nextDir) => {
+    const described = describeAll(prepared.jobs);
+    await writeFigures(nextDir, prepared.jobs);
+    const others = await readSummaries(options.outputDir, prepared.jobs.map(({ job }) => job.id));
+    const index = jobsPageOf([...prepared.jobs.map(summaryOf), ...others]);
+    await renderSite({ jobs: described, index }, { projectDir: PROJECT_DIR, outputDir: nextDir, quiet: true });
+
+    const printed = await printDescribed(described, prepared.jobs, options, nextDir);
+    if (printed.kind === 'printed' && printed.failed.length > 0) {
+      for (const { htmlPath, reason } of printed.failed) console.error(`${htmlPath} was not printed: ${reason}`);
+      return EXIT.ourBug;
+    }
+    await swapIn(options.outputDir, nextDir, [...described.map(({ id }) => id), 'index.html']);
+    return report(prepared.jobs.length, printed, options);
+  });
+}
+
+async function writeFigures(nextDir: string, jobs: readonly PreparedJob[]): Promise<void> {
+  for (const prepared of jobs) {
+    const office = join(nextDir, prepared.job.id, 'office');
+    await mkdir(office, { recursive: true });
+    await writeFile(join(office, 'figures.json'), figuresJson(prepared));
+    await writeFile(join(office, 'summary.json'), `${JSON.stringify(summaryOf(prepared), null, 2)}\n`);
+  }
+}
+
+async function printDescribed(
+  described: readonly DescribedJob[],
+  jobs: readonly PreparedJob[],
+  options: Options,
+  nextDir: string,
+): Promise<PrintedAll> {
+  const progress = progressOn(process.stderr);
+  const preparedOn = new Map(jobs.map(({ job }) => [job.id, job.preparedOn]));
+  const pages = described.flatMap(({ id, documents }) =>
+    documents.map(
+      (document): PageToPrint => ({
+        name: `${id}/${document.folder}/${document.name}`,
+        epochSeconds: epochOf(preparedOn.get(id) ?? ''),
+        hasPageNumbers: document.kind === 'binder',
+      }),
+    ),
+  );
+  const printed = await printAll({
+    pages,
+    folder: nextDir,
+    cacheDir: join(options.outputDir, '.cache'),
+    projectDir: PROJECT_DIR,
+    browserPath: options.browserPath,
+    onDone: (_name, done) => progress.step(`printed ${done} of ${pages.length}`),
+  });
+  progress.end();
+  return printed;
+}
+
+/** The stamp inside a PDF: SOURCE_DATE_EPOCH, else the job's own date; never the clock. */
+export function epochOf(preparedOn: string, env: NodeJS.ProcessEnv = process.env): number {
+  const fromEnv = env['SOURCE_DATE_EPOCH'];
+  if (fromEnv !== undefined && /^\d+$/.test(fromEnv)) return Number(fromEnv);
+  return Date.parse(`${preparedOn}T00:00:00Z`) / 1000;
+}
+
+function report(jobCount: number, printed: PrintedAll, options: Options): ExitCode {
+  if (printed.kind === 'no-browser') {
+    console.error(
+      `The pages are built, but no browser was found to print PDFs. Name one with --browser FILE, or install Chrome or Edge. Looked for: ${printed.tried.join('; ')}.`,
+    );
+    return EXIT.builtWithoutPdfs;
+  }
+  const documents = printed.fresh + printed.cached;
+  console.log(
+    `Built ${jobCount} job${jobCount === 1 ? '' : 's'}: ${documents} documents (${printed.fresh} printed, ${printed.cached} unchanged) in ${options.outputDir}`,
+  );
+  return EXIT.built;
+}

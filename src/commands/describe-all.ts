@@ -1,0 +1,24 @@
+import { describeJob } from '../describe/index.ts';
+import type { DocumentToRender } from '../render/index.ts';
+import { en } from '../words/index.ts';
+import type { PreparedJob } from './prepare.ts';
+
+export type DescribedJob = { readonly id: string; readonly documents: readonly DocumentToRender[] };
+
+/** Every document of every job, and in which folder it goes: only the proposal may be sent. */
+export function describeAll(jobs: readonly PreparedJob[]): readonly DescribedJob[] {
+  return jobs.map((prepared) => {
+    const views = describeJob(prepared, en);
+    return {
+      id: prepared.job.id,
+      documents: [
+        { kind: 'proposal', folder: 'homeowner', name: 'proposal', view: views.proposal },
+        { kind: 'work-order', folder: 'office', name: 'work-order', view: views.workOrder },
+        { kind: 'materials', folder: 'office', name: 'materials', view: views.materials },
+        { kind: 'safety', folder: 'office', name: 'safety', view: views.safety },
+        { kind: 'calculation', folder: 'office', name: 'calculation', view: views.calculation },
+        { kind: 'binder', folder: 'office', name: 'binder', view: views.binder },
+      ],
+    };
+  });
+}

@@ -1,0 +1,55 @@
+import { join, relative } from 'node:path';
+import { calculateJob, type JobResults } from '../calculate/index.ts';
+import type { Job } from '../calculate/job.ts';
+import { resolveJob } from '../model/index.ts';
+import { type LocatedProblem, locateProblem, type Origins } from '../problems/index.ts';
+import { COMPANY_FOLDER, listJobs, readCompany, readJob, readRules } from '../read/index.ts';
+import { problemsEn } from '../words/problems-en.ts';
+
+/** A job that was read, resolved and calculated without a problem. */
+export type PreparedJob = {
+  readonly job: Job;
+  readonly origins: Origins;
+  readonly results: JobResults;
+};
+
+export type Prepared =
+  | { readonly ok: true; readonly jobs: readonly PreparedJob[] }
+  | { readonly ok: false; readonly problems: readonly LocatedProblem[] };
+
+/**
+ * Reads and calculates the jobs asked for (all where none is named). With any problem in any of
+ * them, all problems come back and no job.
+ */
+export function prepareJobs(asked: { readonly jobsDir: string; readonly names: readonly string[] }): Prepared {
+  const jobsFolder = shownPath(asked.jobsDir);
+  const listed = listJobs(jobsFolder, asked.names);
+  const rules = readRules();
+  const company = readCompany(join(jobsFolder, COMPANY_FOLDER));
+  const problems: LocatedProblem[] = [...listed.problems, ...rules.problems, ...company.problems];
+  const jobs: PreparedJob[] = [];
+  for (const id of listed.ids) {
+    const input = readJob(join(jobsFolder, id));
+    const resolved = resolveJob(input, company, rules);
+    problems.push(...resolved.problems);
+    if (resolved.job === null) continue;
+    const calculated = calculateJob(resolved.job);
+    const where = { folder: input.folder, texts: problemsEn.texts };
+    problems.push(...calculated.problems.map((problem) => locateProblem(problem, resolved.origins, where)));
+    if (calculated.results !== null) {
+      jobs.push({ job: resolved.job, origins: resolved.origins, results: calculated.results });
+    }
+  }
+  return problems.length > 0 ? { ok: false, problems: eachOnce(problems) } : { ok: true, jobs };
+}
+
+/** A problem of the company shows in every job; it is told once. */
+function eachOnce(problems: readonly LocatedProblem[]): readonly LocatedProblem[] {
+  return [...new Map(problems.map((problem) => [JSON.stringify(problem), problem])).values()];
+}
+
+/** A folder as the user knows it: from where the command was started, where it lies below it. */
+export function shownPath(path: string): string {
+  const fromHere = relative(process.cwd(), path);
+  return fromHere.startsWith('..') || fromHere === '' ? path : fromHere;
+}

@@ -1,0 +1,111 @@
+import { watch } from 'node:fs';
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { createServer, type ServerResponse } from 'node:http';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { renderSite } from '../render/index.ts';
+import { PROJECT_DIR } from './build.ts';
+import { describeAll } from './describe-all.ts';
+import { EXIT, type ExitCode } from './exit-codes.ts';
+import { jobsPageOf, summaryOf } from './job-summary.ts';
+import type { Options } from './options.ts';
+import { prepareJobs } from './prepare.ts';
+import { servedPage } from './served-page.ts';
+import { showProblems } from './show-problems.ts';
+
+/** Pages by their path in the site; with them the problems of the last try, or null. */
+type Site = { readonly pages: ReadonlyMap<string, string>; readonly trouble: string | null };
+
+const SETTLE_MS = 120;
+
+/**
+ * Builds the pages and serves them on this machine only; rebuilds when a job, a template or a
+ * style changes. With a problem the last good pages stay and show it. Runs until it is stopped.
+ */
+export async function serve(options: Options): Promise<ExitCode> {
+  let site = await rebuilt({ pages: new Map(), trouble: null }, options);
+  const listeners = new Set<ServerResponse>();
+  const server = createServer((request, response) => {
+    const path = decodedPath(request.url ?? '/');
+    if (path === '.changes') {
+      response.writeHead(200, { 'content-type': 'text/event-stream', 'cache-control': 'no-store' });
+      response.write('retry: 500\n\n');
+      listeners.add(response);
+      request.on('close', () => listeners.delete(response));
+      return;
+    }
+    const html = site.pages.get(path === '' ? 'index.html' : path);
+    if (html === undefined && site.trouble === null) {
+      response.writeHead(404, { 'content-type': 'text/plain; charset=utf-8' }).end('No such page.');
+      return;
+    }
+    response.writeHead(200, { 'content-type': 'text/html; charset=utf-8', 'cache-control': 'no-store' });
+    response.end(servedPage(html ?? null, site.trouble));
+  });
+
+  let timer: NodeJS.Timeout | null = null;
+  let building = Promise.resolve();
+  const changed = () => {
+    if (timer !== null) clearTimeout(timer);
+    timer = setTimeout(() => {
+      building = building.then(async () => {
+        site = await rebuilt(site, options);
+        for (const listener of listeners) listener.write('data: changed\n\n');
+      });
+    }, SETTLE_MS);
+  };
+  const watchers = [options.jobsDir, join(PROJECT_DIR, 'templates')].map((folder) =>
+    watch(folder, { recursive: true }, changed),
+  );
+
+  await new Promise<void>((resolve, reject) => {
+    server.once('error', reject);
+    server.listen(options.port, '127.0.0.1', resolve);
+  });
+  console.log(`Pages on http://127.0.0.1:${options.port}/ (PDF links need a build). Stop with Ctrl-C.`);
+  await new Promise<void>((resolve) => {
+    process.once('SIGINT', resolve);
+    process.once('SIGTERM', resolve);
+  });
+  for (const watcher of watchers) watcher.close();
+  for (const listener of listeners) listener.end();
+  server.close();
+  return EXIT.built;
+}
+
+async function rebuilt(last: Site, options: Options): Promise<Site> {
+  const startedMs = performance.now();
+  const folder = await mkdtemp(join(tmpdir(), 'flatwork-pages-'));
+  try {
+    const prepared = prepareJobs(options);
+    if (!prepared.ok) return troubled(last, showProblems(prepared.problems));
+    const index = jobsPageOf(prepared.jobs.map(summaryOf));
+    const files = await renderSite(
+      { jobs: describeAll(prepared.jobs), index },
+      { projectDir: PROJECT_DIR, outputDir: folder, quiet: true },
+    );
+    const pages = await Promise.all(
+      files.map(async (file) => [file, await readFile(join(folder, file), 'utf8')] as const),
+    );
+    console.log(`Built ${pages.length} pages in ${((performance.now() - startedMs) / 1000).toFixed(1)} s`);
+    return { pages: new Map(pages), trouble: null };
+  } catch (error) {
+    return troubled(last, error instanceof Error ? error.message : String(error));
+  } finally {
+    await rm(folder, { recursive: true, force: true });
+  }
+}
+
+function troubled(last: Site, trouble: string): Site {
+  console.error(trouble);
+  return { pages: last.pages, trouble };
+}
+
+/** The path without its leading slash and query; what cannot be decoded names no page. */
+function decodedPath(url: string): string {
+  try {
+    return decodeURIComponent(new URL(url, 'http://localhost').pathname).replace(/^\//, '');
+  } catch {
+    return '?';
+  }
+}

@@ -1,0 +1,112 @@
+import {
+  type Constant,
+  type Figure,
+  type FigureInput,
+  type FigureTree,
+  type Given,
+  walkFigures,
+} from '../../calculate/figure.ts';
+import type { Origins } from '../../problems/index.ts';
+import type { Words } from '../../words/index.ts';
+import { type FrameFacts, frameOf } from '../parts/frame.ts';
+import { showFigure, showFormula, showInput } from '../show/index.ts';
+import type { CalculationView, FactView, FindingView } from '../views.ts';
+
+/** What the calculation sheet shows: every figure of every topic, with where its inputs stand. */
+export type CalculationFacts = {
+  readonly frame: FrameFacts;
+  readonly topics: Readonly<Record<string, FigureTree>>;
+  readonly origins: Origins;
+  readonly margin: {
+    readonly cost: Figure;
+    readonly overhead: Figure;
+    readonly margin: Figure;
+    readonly share: Figure;
+    readonly total: Figure;
+  };
+  readonly findings: readonly FindingView[];
+};
+
+/** The calculation sheet: how a reader audits any number in any other document. */
+export function describeCalculation(facts: CalculationFacts, words: Words): CalculationView {
+  const say = words.calculation;
+  const idOf = figureIds(facts.topics);
+  return {
+    frame: frameOf('calculation', facts.frame, words),
+    warning: say.warning,
+    findings: facts.findings.length === 0 ? null : { heading: say.findings, items: facts.findings },
+    margin: { heading: say.margin.heading, facts: marginFacts(facts.margin, say.margin) },
+    headings: say.headings,
+    topics: Object.entries(facts.topics).map(([topic, tree]) => ({
+      id: topic,
+      heading: topicHeading(topic, say.topics),
+      figures: walkFigures(tree, topic).map(({ id, figure }) => ({
+        id,
+        value: showFigure(figure),
+        formula: showFormula(figure),
+        inputs: Object.entries(figure.inputs).map(([name, input]) =>
+          inputLine({ name, input, idOf, origins: facts.origins, words }),
+        ),
+        source: figure.source,
+        rounding: say.rounding[figure.rounding],
+      })),
+    })),
+  };
+}
+
+/** Identity of each figure object to its id, its path by names. */
+export function figureIds(topics: Readonly<Record<string, FigureTree>>): ReadonlyMap<Figure, string> {
+  const ids = new Map<Figure, string>();
+  for (const [topic, tree] of Object.entries(topics)) {
+    for (const { id, figure } of walkFigures(tree, topic)) {
+      if (!ids.has(figure)) ids.set(figure, id);
+    }
+  }
+  return ids;
+}
+
+function topicHeading(topic: string, headings: Readonly<Record<string, string>>): string {
+  return Object.hasOwn(headings, topic) ? (headings[topic] ?? topic) : topic;
+}
+
+function inputLine(made: {
+  readonly name: string;
+  readonly input: FigureInput;
+  readonly idOf: ReadonlyMap<Figure, string>;
+  readonly origins: Origins;
+  readonly words: Words;
+}): string {
+  const { name, input, idOf, origins, words } = made;
+  const say = words.calculation;
+  const value = showInput(input);
+  if ('figure' in input) return say.fromFigure(name, value, idOf.get(input) ?? name);
+  if ('constant' in input) return say.constant(name, value, (input satisfies Constant).source);
+  return say.given(name, value, input.path, placeOf(input, origins, say.shipped));
+}
+
+function placeOf(input: Given, origins: Origins, shipped: string): string {
+  const spot = nearestSpot(input.path, origins);
+  return spot === null ? shipped : `${spot.file}:${spot.line}`;
+}
+
+/** The spot of a job path, or of the nearest thing it stands in. */
+function nearestSpot(path: string, origins: Origins) {
+  for (let at = path; at !== ''; at = at.includes('.') ? at.slice(0, at.lastIndexOf('.')) : '') {
+    const origin = origins.get(at);
+    if (origin !== undefined) return origin.spot;
+  }
+  return null;
+}
+
+function marginFacts(
+  margin: CalculationFacts['margin'],
+  say: Words['calculation']['margin'],
+): FactView[] {
+  return [
+    { label: say.cost, value: showFigure(margin.cost) },
+    { label: say.overhead, value: showFigure(margin.overhead) },
+    { label: say.margin, value: showFigure(margin.margin) },
+    { label: say.share, value: showFigure(margin.share) },
+    { label: say.total, value: showFigure(margin.total) },
+  ];
+}

@@ -1,0 +1,118 @@
+import { segmentsMeet } from '../../geometry/index.ts';
+import type { PaperPoint, TextPrimitive } from './drawing.ts';
+import { textWidthIn } from './text-width.ts';
+
+/** Four corners of an upright or turned rectangle, in order. */
+export type Box = readonly [PaperPoint, PaperPoint, PaperPoint, PaperPoint];
+export type Segment = { readonly from: PaperPoint; readonly to: PaperPoint };
+
+/**
+ * How far letters reach above and below the baseline, in parts of the text size, tails of g and ( included;
+ * an accent on a capital reaches a little further. From the outlines of Noto Sans, rounded up.
+ */
+const riseRatio = 0.78;
+const dropRatio = 0.24;
+/** From one baseline to the next. */
+export const leadingRatio = 1.2;
+
+export function textHeightIn(sizePt: number): number {
+  return ((riseRatio + dropRatio) * sizePt) / 72;
+}
+
+/** Baseline below the middle of the letters, so that a text stands centred on a point. */
+export function baselineDropIn(sizePt: number): number {
+  return (((riseRatio - dropRatio) / 2) * sizePt) / 72;
+}
+
+/** The box of a text on the paper, with some air around it. */
+export function textBox(text: TextPrimitive, airIn = 0): Box {
+  const widthIn = textWidthIn(text.text, text);
+  const startIn = { start: 0, middle: -widthIn / 2, end: -widthIn }[text.anchor];
+  const left = startIn - airIn;
+  const right = startIn + widthIn + airIn;
+  const top = (-riseRatio * text.sizePt) / 72 - airIn;
+  const bottom = (dropRatio * text.sizePt) / 72 + airIn;
+  const turnRad = (text.turnDeg * Math.PI) / 180;
+  const place = (xIn: number, yIn: number): PaperPoint => ({
+    xIn: text.xIn + xIn * Math.cos(turnRad) - yIn * Math.sin(turnRad),
+    yIn: text.yIn + xIn * Math.sin(turnRad) + yIn * Math.cos(turnRad),
+  });
+  return [place(left, top), place(right, top), place(right, bottom), place(left, bottom)];
+}
+
+export function uprightBox(corners: {
+  leftIn: number;
+  topIn: number;
+  rightIn: number;
+  bottomIn: number;
+}): Box {
+  const { leftIn, topIn, rightIn, bottomIn } = corners;
+  return [
+    { xIn: leftIn, yIn: topIn },
+    { xIn: rightIn, yIn: topIn },
+    { xIn: rightIn, yIn: bottomIn },
+    { xIn: leftIn, yIn: bottomIn },
+  ];
+}
+
+/** Two rectangles overlap unless a side of one of them parts them. */
+export function boxesOverlap(first: Box, second: Box): boolean {
+  return ![...sidesOf(first), ...sidesOf(second)].some((side) => {
+    const normal = { xIn: side.from.yIn - side.to.yIn, yIn: side.to.xIn - side.from.xIn };
+    const along = (point: PaperPoint) => point.xIn * normal.xIn + point.yIn * normal.yIn;
+    const firstAlong = first.map(along);
+    const secondAlong = second.map(along);
+    return (
+      Math.max(...firstAlong) <= Math.min(...secondAlong) ||
+      Math.max(...secondAlong) <= Math.min(...firstAlong)
+    );
+  });
+}
+
+/** Whether a line runs into, through or along a box. */
+export function boxMeetsSegment(box: Box, segment: Segment): boolean {
+  if (outsideEachOther(box, segment)) return false;
+  return isInBox(box, segment.from) || sidesOf(box).some((side) => segmentsMeet(side, segment));
+}
+
+export function isBoxInside(
+  inner: Box,
+  outer: { leftIn: number; topIn: number; rightIn: number; bottomIn: number },
+) {
+  return inner.every(
+    (corner) =>
+      corner.xIn >= outer.leftIn &&
+      corner.xIn <= outer.rightIn &&
+      corner.yIn >= outer.topIn &&
+      corner.yIn <= outer.bottomIn,
+  );
+}
+
+export function sidesOf(box: Box): Segment[] {
+  const [a, b, c, d] = box;
+  return [
+    { from: a, to: b },
+    { from: b, to: c },
+    { from: c, to: d },
+    { from: d, to: a },
+  ];
+}
+
+function isInBox(box: Box, point: PaperPoint): boolean {
+  const signs = sidesOf(box).map(({ from, to }) =>
+    Math.sign((to.xIn - from.xIn) * (point.yIn - from.yIn) - (to.yIn - from.yIn) * (point.xIn - from.xIn)),
+  );
+  return !(signs.includes(1) && signs.includes(-1));
+}
+
+/** A quick no: the upright bounds of the two are apart. */
+function outsideEachOther(box: Box, { from, to }: Segment): boolean {
+  const xs = box.map((corner) => corner.xIn);
+  const ys = box.map((corner) => corner.yIn);
+  return (
+    Math.max(from.xIn, to.xIn) < Math.min(...xs) ||
+    Math.min(from.xIn, to.xIn) > Math.max(...xs) ||
+    Math.max(from.yIn, to.yIn) < Math.min(...ys) ||
+    Math.min(from.yIn, to.yIn) > Math.max(...ys)
+  );
+}

@@ -1,0 +1,73 @@
+import type { JobResults } from '../calculate/index.ts';
+import type { Job } from '../calculate/job.ts';
+import type { Origins } from '../problems/index.ts';
+import type { Words } from '../words/index.ts';
+import { describeCalculation } from './calculation/index.ts';
+import { describeMaterials } from './materials/index.ts';
+import { findingsView } from './parts/findings-view.ts';
+import { frameOf } from './parts/frame.ts';
+import { frameFactsOf } from './parts/frame-facts.ts';
+import { describeProposal } from './proposal/index.ts';
+import { proposalFactsOf } from './proposal-facts.ts';
+import { describeSafety } from './safety/index.ts';
+import type { BinderView, DocumentKind } from './views.ts';
+import { describeWorkOrder } from './work-order/index.ts';
+
+export { figureIds } from './calculation/index.ts';
+export { describeJobsPage, type JobsPageFacts } from './jobs-page/index.ts';
+export { findingsView } from './parts/findings-view.ts';
+export { showDate } from './show/index.ts';
+export { describeSiteWalk } from './site-walk/index.ts';
+
+type Described = Omit<BinderView, 'frame' | 'contents'> & { readonly binder: BinderView };
+
+const PARTS = [
+  'proposal',
+  'work-order',
+  'materials',
+  'safety',
+  'calculation',
+] as const satisfies readonly DocumentKind[];
+
+/** All documents of a job as view models; the binder holds the others. */
+export function describeJob(
+  made: { readonly job: Job; readonly results: JobResults; readonly origins: Origins },
+  words: Words,
+): Described {
+  const { job, results, origins } = made;
+  const { price, cost } = results;
+  const parts = {
+    proposal: describeProposal(proposalFactsOf(job, results), words),
+    workOrder: describeWorkOrder(job, results, words),
+    materials: describeMaterials(job, results, words),
+    safety: describeSafety(job, results, words),
+    calculation: describeCalculation(
+      {
+        frame: frameFactsOf(job),
+        topics: results.figures,
+        origins,
+        margin: {
+          cost: cost.figures.total,
+          overhead: price.figures.overhead,
+          margin: price.figures.margin,
+          share: price.figures['margin-share'],
+          total: price.figures.total,
+        },
+        findings: findingsView(job, results.findings, words),
+      },
+      words,
+    ),
+  };
+  const { documents } = words.common;
+  return {
+    ...parts,
+    binder: {
+      frame: frameOf('binder', frameFactsOf(job), words),
+      contents: {
+        heading: words.common.contents,
+        entries: PARTS.map((part) => ({ part, title: documents[part] })),
+      },
+      ...parts,
+    },
+  };
+}

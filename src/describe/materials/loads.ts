@@ -1,0 +1,153 @@
+import { num } from '../../calculate/figure.ts';
+import type { JobResults } from '../../calculate/index.ts';
+import type { Job, Stream } from '../../calculate/job.ts';
+import { thingNamed } from '../../calculate/parts.ts';
+import { formatMoney, sumUsd } from '../../units/index.ts';
+import type { Words } from '../../words/index.ts';
+import { end, row, start, tableOrNull, totalRow } from '../parts/tables.ts';
+import { type Show, showFigure } from '../show/index.ts';
+import { type TableView, WRITE_LINE } from '../views.ts';
+
+type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
+
+/** Page one: every load in driving order, with room for the scale ticket. */
+export function loadsTable({ job, results, show, words }: Made): TableView | null {
+  const say = words.materials.loads;
+  const { loads } = results.haul.data;
+  const rows = loads.map((load, index) =>
+    row(
+      `${index + 1}`,
+      load.existingIds.map((id) => job.site.existing[id]?.label ?? say.soil).join(', ') || say.soil,
+      load.areaSqFt === null ? say.noFill : show.area(load.areaSqFt),
+      show.weight(load.weightLb),
+      show.size(load.fillIn),
+      thingNamed(job.company.trailers, load.trailer, 'trailer').label,
+      thingNamed(job.company.places, load.place, 'place').label,
+      formatMoney(load.feeUsd),
+      load.returns === 'base' ? say.base : say.empty,
+      WRITE_LINE,
+    ),
+  );
+  const totals = totalRow(
+    say.total,
+    '',
+    '',
+    show.weight(loads.reduce((sumLb, load) => sumLb + load.weightLb, 0)),
+    '',
+    '',
+    '',
+    formatMoney(sumUsd(loads.map(({ feeUsd }) => feeUsd))),
+    '',
+    '',
+  );
+  return tableOrNull(
+    say.caption,
+    [
+      end(say.load),
+      start(say.what),
+      end(say.bay),
+      end(say.weight),
+      end(say.fill),
+      start(say.trailer),
+      start(say.place),
+      end(say.fee),
+      start(say.back),
+      start(say.ticket),
+    ],
+    rows.length === 0 ? [] : [...rows, totals],
+  );
+}
+
+export function loadNotes({ job, results, show, words }: Made): readonly string[] {
+  const say = words.materials.loadNotes;
+  const { base, total } = results.haul.figures;
+  if (results.haul.data.loads.length === 0) return [];
+  const baseLoads = num(base.loads);
+  return [
+    say.trips(show.count(num(total.trips)), show.hours(num(total.hours)), show.distance(num(total.miles))),
+    ...(num(base.delivered) === 1 ? [say.delivered] : []),
+    ...(baseLoads > 0 ? [say.base(baseLoads, num(base.paired))] : []),
+    say.weigh,
+    ...trailersUsed(job, results).map((id) =>
+      say.governs(
+        thingNamed(job.company.trailers, id, 'trailer').label,
+        show.weight(num(thingNamed(results.haul.figures.trailers, id, 'trailer').payload)),
+        words.materials.governing[thingNamed(results.haul.data.governing, id, 'trailer')],
+      ),
+    ),
+    say.tarp,
+  ];
+}
+
+function trailersUsed(job: Job, results: JobResults): readonly string[] {
+  const used = new Set(results.haul.data.loads.map(({ trailer }) => trailer));
+  return job.plan.trailers.filter((id) => used.has(id));
+}
+
+export function streamsTable({ results, show, words }: Made): TableView | null {
+  const say = words.materials.streams;
+  const { streams } = results.haul.figures;
+  const rows = Object.entries(streams).map(([stream, figures]) => {
+    const torn = results.tearOut.figures.streams[stream as Stream];
+    const perLoad = Object.values(figures['sq-ft-per-load']).map((one) => show.area(num(one)));
+    return row(
+      words.materials.streamNames[stream as Stream],
+      torn === undefined ? '' : show.weight(num(torn.weight)),
+      torn === undefined ? '' : show.volume(num(torn['loose-volume'])),
+      show.count(num(figures.loads)),
+      perLoad.join(', '),
+      showFigure(figures.fee),
+    );
+  });
+  const { total } = results.haul.figures;
+  const totals = totalRow(
+    say.total,
+    show.weight(num(results.tearOut.figures.total.weight)),
+    '',
+    show.count(Object.values(streams).reduce((sum, { loads }) => sum + num(loads), 0)),
+    '',
+    showFigure(total.fees),
+  );
+  return tableOrNull(
+    say.caption,
+    [start(say.stream), end(say.weight), end(say.loose), end(say.loads), end(say.perLoad), end(say.fees)],
+    rows.length === 0 ? [] : [...rows, totals],
+  );
+}
+
+export function fleetTable({ job, results, show, words }: Made): TableView | null {
+  const say = words.materials.fleet;
+  const rows = job.plan.trailers.map((id) => {
+    const figures = thingNamed(results.haul.figures.trailers, id, 'trailer');
+    return row(
+      thingNamed(job.company.trailers, id, 'trailer').label,
+      show.weight(num(figures.payload)),
+      words.materials.governing[thingNamed(results.haul.data.governing, id, 'trailer')],
+      show.volume(num(figures['box-volume'])),
+    );
+  });
+  return tableOrNull(say.caption, [start(say.trailer), end(say.payload), start(say.decides), end(say.box)], rows);
+}
+
+/** Lifts of base at most 4 in compacted each; source: Utah DFCM paving standard (seen). */
+const LIFT_IN = 4;
+
+export function baseFacts({ job, results, show, words }: Made) {
+  const say = words.materials.base;
+  const { total } = results.base.figures;
+  if (num(total.compacted) <= 0) return null;
+  const thickestIn = Math.max(...Object.values(job.build.slabs).map(({ baseIn }) => baseIn));
+  return {
+    heading: say.heading,
+    facts: [
+      { label: say.compacted, value: show.volume(num(total.compacted)) },
+      { label: say.loose, value: show.volume(num(total.loose)) },
+      { label: say.tons, value: show.tons(num(total.tons) * 2000) },
+      { label: say.order, value: show.tons(num(total['order-tons']) * 2000) },
+      {
+        label: say.lifts,
+        value: say.liftsValue(show.count(Math.ceil(thickestIn / LIFT_IN - 1e-9)), show.size(LIFT_IN)),
+      },
+    ],
+  };
+}

@@ -1,0 +1,57 @@
+import type { Finding } from '../../calculate/findings/index.ts';
+import type { Job } from '../../calculate/job.ts';
+import { formatMoney, formatNumber, Usd } from '../../units/index.ts';
+import type { Words } from '../../words/index.ts';
+import type { FindingView } from '../views.ts';
+
+/** What is common practice or the company's own was not read anywhere, and is not from memory either. */
+const HAS_NO_SOURCE = /^(common practice|definition|the company)/;
+
+const ORDER = { stop: 0, fix: 1, note: 2 } as const;
+
+/** Findings as they look in every document: worst first, then by code and place. */
+export function findingsView(job: Job, findings: readonly Finding[], words: Words): readonly FindingView[] {
+  const orderKey = ({ severity, code, where }: Finding) => `${ORDER[severity]} ${code} ${where}`;
+  return [...findings]
+    .sort((one, other) => (orderKey(one) < orderKey(other) ? -1 : 1))
+    .map((finding) => findingView(job, finding, words));
+}
+
+function findingView(job: Job, finding: Finding, words: Words): FindingView {
+  const say = words.findings;
+  const value = valueText(finding);
+  const sentences: Readonly<Record<string, (parts: { value: string; limit: string }) => string>> = say.sentences;
+  const sentence = Object.hasOwn(sentences, finding.code) ? sentences[finding.code] : undefined;
+  return {
+    severity: finding.severity,
+    severityWord: say.severities[finding.severity],
+    place: placeText(job, finding.where, words),
+    sentence: (sentence ?? say.other)({ value, limit: finding.limitText }),
+    limit: (finding.direction === 'at-most' ? say.limitAtMost : say.limitAtLeast)(finding.limitText, value),
+    source: finding.seen || HAS_NO_SOURCE.test(finding.source) ? finding.source : say.fromMemory(finding.source),
+    acknowledged: finding.acknowledged === null ? null : say.acknowledged(finding.acknowledged),
+  };
+}
+
+/** The names a pattern matched, as labels where they are things of the job. */
+function placeText(job: Job, where: string, words: Words): string {
+  if (where === 'job') return words.findings.wholeJob;
+  const { slabs, steps } = job.build;
+  return where
+    .split('.')
+    .map((id) => slabs[id]?.label ?? steps[id]?.label ?? job.site.existing[id]?.label ?? job.company.trailers[id]?.label ?? streamName(id, words) ?? id)
+    .join(', ');
+}
+
+function streamName(id: string, words: Words): string | undefined {
+  const names: Readonly<Record<string, string>> = words.materials.streamNames;
+  return Object.hasOwn(names, id) ? names[id] : undefined;
+}
+
+function valueText(finding: Finding): string {
+  const { value, unit } = finding;
+  if (unit === '$') return formatMoney(new Usd(value));
+  if (unit === 'ratio') return /%/.test(finding.limitText) ? `${formatNumber(new Usd(value).times(100), 1)} %` : formatNumber(value, 2);
+  const number = new Usd(value);
+  return `${formatNumber(value, number.isInteger() ? 0 : 2)} ${unit}`;
+}

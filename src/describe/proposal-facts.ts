@@ -1,0 +1,112 @@
+import { num } from '../calculate/figure.ts';
+import type { JobResults } from '../calculate/index.ts';
+import type { Job } from '../calculate/job.ts';
+import { thingNamed } from '../calculate/parts.ts';
+import { addDaysOn } from '../units/index.ts';
+import { frameFactsOf } from './parts/frame-facts.ts';
+import type { ProposalFacts } from './proposal/index.ts';
+
+/**
+ * Takes from a job and its results what the homeowner may be told. The type it fills has public
+ * text, sizes and prices only; this is the one place where the office's data and the homeowner's
+ * document meet.
+ */
+export function proposalFactsOf(job: Job, results: JobResults): ProposalFacts {
+  const { company, site, build } = job;
+  const { pricing } = company;
+  return {
+    frame: frameFactsOf(job),
+    unitSystem: job.unitSystem,
+    company: {
+      licence: company.licence,
+      insurance: company.insurance,
+      warranty: pricing.warranty,
+      clauses: pricing.clauses,
+    },
+    slabs: Object.values(build.slabs).map((slab) => slabFacts(slab, results)),
+    steps: Object.values(build.steps),
+    mix: build.mix,
+    removal: {
+      things: Object.values(site.existing).map((thing) => ({
+        label: thing.label,
+        areaSqFt: num(thingNamed(results.outline.figures.existing, thing.id, 'thing').area),
+        thicknessIn: thing.thicknessIn,
+        isMeasured: thing.thicknessIs === 'measured',
+      })),
+      soilUnder: Object.values(build.slabs)
+        .filter(({ digIn }) => digIn > 0)
+        .map(({ label }) => label),
+      totalLb: num(results.tearOut.figures.total.weight),
+    },
+    stays: site.stays,
+    prices: priceFacts(results),
+    payments: results.price.data.payments.map(({ label, price }, index) => ({
+      label,
+      shareRatio: pricing.payments[index]?.shareRatio ?? 0,
+      amount: price,
+    })),
+    hidden: Object.values(job.price.hidden).flatMap(({ id, label }) => {
+      const difference = results.hidden.data[id];
+      return difference === undefined ? [] : [{ label, difference }];
+    }),
+    notIncluded: job.price.notIncluded,
+    access: site.access,
+    calendar: calendarFacts(job, results),
+    validUntil: addDaysOn(job.preparedOn, pricing.validDays),
+  };
+}
+
+function slabFacts(slab: Job['build']['slabs'][string], results: JobResults): ProposalFacts['slabs'][number] {
+  const shape = thingNamed(results.outline.figures.slabs, slab.id, 'slab');
+  const joints = thingNamed(results.joints.figures.slabs, slab.id, 'slab');
+  return {
+    id: slab.id,
+    label: slab.label,
+    use: slab.use,
+    finish: slab.finish,
+    areaSqFt: num(shape.area),
+    thicknessIn: slab.thicknessIn,
+    baseIn: slab.baseIn,
+    fall: slab.fall,
+    reinforcement: slab.reinforcement,
+    panelCount: num(joints['panels-along']) * num(joints['panels-across']),
+    longestPanelIn: Math.max(num(joints['panel-length']), num(joints['panel-width'])),
+    rounded: Object.entries(shape.corners).map(([name, corner]) => ({
+      corner: Number(name.replace('corner-', '')),
+      radiusIn: num(corner.radius),
+    })),
+    alongHouseFt: num(shape['along-house']),
+    alongStaysFt: num(shape['along-stays']),
+    note: slab.note,
+    plan: {
+      label: slab.label,
+      outline: thingNamed(results.outline.data.slabs, slab.id, 'slab'),
+      role: 'new',
+      joints: thingNamed(results.joints.data.lines, slab.id, 'slab'),
+    },
+  };
+}
+
+function priceFacts(results: JobResults): ProposalFacts['prices'] {
+  const { lines, minimumChargeAddition, tax, total } = results.price.data;
+  return {
+    groups: lines.filter(({ price }) => price.gt(0)).map(({ group, price }) => ({ group, amount: price })),
+    minimum: minimumChargeAddition.gt(0) ? minimumChargeAddition : null,
+    tax: tax.gt(0) ? tax : null,
+    total,
+  };
+}
+
+function calendarFacts(job: Job, results: JobResults): ProposalFacts['calendar'] {
+  const { days, openings } = results.crew.data;
+  const work = days.filter(({ kind }) => kind === 'work');
+  const lastOn = work.at(-1)?.on ?? job.plan.startsOn;
+  return {
+    startsOn: work[0]?.on ?? job.plan.startsOn,
+    finishesOn: lastOn,
+    walkOn: openings?.walkOn ?? lastOn,
+    driveOn: openings?.driveOn ?? lastOn,
+    hasDriveway: Object.values(job.build.slabs).some(({ use }) => use === 'driveway'),
+    days: days.map(({ on, kind, phase }) => ({ on, phase: kind === 'cure' ? 'cure' : phase })),
+  };
+}

@@ -1,0 +1,81 @@
+import type { PublicText } from '../../calculate/text.ts';
+import type { Words } from '../../words/index.ts';
+import { planDrawing } from '../parts/plan-drawing.ts';
+import { type Show, showIn } from '../show/index.ts';
+import type { FactView, ProposalView } from '../views.ts';
+import type { ProposalFacts } from './facts.ts';
+
+type Slab = ProposalFacts['slabs'][number];
+
+/** One block an area: its plan, its facts, and what is worth a sentence; steps after the slabs. */
+export function areasView(facts: ProposalFacts, words: Words): ProposalView['areas'] {
+  const show = showIn(facts.unitSystem);
+  const slabs = facts.slabs.map((slab) => ({
+    heading: slab.label,
+    plan: planDrawing({
+      id: `proposal-${slab.id}`,
+      heading: words.common.drawing.areaPlan(slab.label),
+      areas: [slab.plan],
+      paper: facts.frame.paper,
+      width: 'half',
+      system: facts.unitSystem,
+      show,
+      words,
+    }),
+    facts: slabFacts(slab, facts, show, words),
+    points: slabPoints(slab, show, words),
+  }));
+  const steps = facts.steps.map((flight) => ({
+    heading: flight.label,
+    plan: null,
+    facts: [
+      {
+        label: words.proposal.areas.stepsFact,
+        value: words.proposal.areas.steps(
+          flight.riserCount,
+          show.size(flight.riserIn),
+          show.size(flight.treadIn),
+          show.length(flight.widthIn),
+        ),
+      },
+    ],
+    points: [],
+  }));
+  return { heading: words.proposal.areas.heading, items: [...slabs, ...steps] };
+}
+
+function slabFacts(slab: Slab, facts: ProposalFacts, show: Show, words: Words): FactView<PublicText>[] {
+  const say = words.proposal.areas;
+  return [
+    { label: say.area, value: show.area(slab.areaSqFt) },
+    { label: say.thickness, value: show.size(slab.thicknessIn) },
+    { label: say.base, value: slab.baseIn > 0 ? show.size(slab.baseIn) : say.noBase },
+    { label: say.fall, value: say.fallValue(show.slope(slab.fall.slope), slab.fall.towards) },
+    { label: say.steel, value: steelWords(slab, show, words) },
+    { label: say.joints, value: slab.panelCount > 1 ? say.jointsValue(show.length(slab.longestPanelIn)) : say.noJoints },
+    { label: say.finish, value: say.finishes[slab.finish] },
+    { label: say.mix, value: say.mixValue(show.strength(facts.mix.strengthPsi)) },
+  ];
+}
+
+function steelWords(slab: Slab, show: Show, words: Words): PublicText {
+  const say = words.proposal.areas;
+  switch (slab.reinforcement.kind) {
+    case 'none':
+      return say.steelNone;
+    case 'mesh':
+      return say.steelMesh;
+    case 'bars':
+      return say.steelBars(show.size(slab.reinforcement.spacingIn));
+  }
+}
+
+function slabPoints(slab: Slab, show: Show, words: Words): PublicText[] {
+  const say = words.proposal.areas;
+  return [
+    ...slab.rounded.map(({ corner, radiusIn }) => say.rounded(String(corner) as PublicText, show.length(radiusIn))),
+    ...(slab.alongHouseFt > 0 ? [say.house] : []),
+    ...(slab.alongStaysFt > 0 ? [say.stays] : []),
+    ...(slab.note === null ? [] : [slab.note]),
+  ];
+}

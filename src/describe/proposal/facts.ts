@@ -1,0 +1,79 @@
+import type { Exposure, Finish, Reinforcement, UnitSystem, Use } from '../../calculate/job.ts';
+import type { Price } from '../../calculate/price/index.ts';
+import type { PublicText } from '../../calculate/text.ts';
+import type { FrameFacts } from '../parts/frame.ts';
+import type { PlanArea } from '../parts/plan-drawing.ts';
+
+/**
+ * All that the homeowner may be told, and nothing else: public text, sizes, prices. There is no
+ * field here that could hold a cost, a wage, a crew note or a gate code.
+ */
+export type ProposalFacts = {
+  readonly frame: FrameFacts;
+  readonly unitSystem: UnitSystem;
+  readonly company: {
+    readonly licence: PublicText;
+    readonly insurance: PublicText;
+    readonly warranty: PublicText;
+    readonly clauses: readonly { readonly question: PublicText; readonly answer: PublicText }[];
+  };
+  readonly slabs: readonly {
+    readonly id: string;
+    readonly label: PublicText;
+    readonly use: Use;
+    readonly finish: Finish;
+    readonly areaSqFt: number;
+    readonly thicknessIn: number;
+    readonly baseIn: number;
+    readonly fall: { readonly slope: number; readonly towards: PublicText };
+    readonly reinforcement: Reinforcement;
+    readonly panelCount: number;
+    readonly longestPanelIn: number;
+    readonly rounded: readonly { readonly corner: number; readonly radiusIn: number }[];
+    readonly alongHouseFt: number;
+    readonly alongStaysFt: number;
+    readonly note: PublicText | null;
+    readonly plan: PlanArea;
+  }[];
+  readonly steps: readonly {
+    readonly label: PublicText;
+    readonly widthIn: number;
+    readonly riserCount: number;
+    readonly riserIn: number;
+    readonly treadIn: number;
+  }[];
+  readonly mix: { readonly strengthPsi: number; readonly exposure: Exposure };
+  readonly removal: {
+    readonly things: readonly {
+      readonly label: PublicText;
+      readonly areaSqFt: number;
+      readonly thicknessIn: number;
+      readonly isMeasured: boolean;
+    }[];
+    readonly soilUnder: readonly PublicText[];
+    readonly totalLb: number;
+  };
+  readonly stays: readonly PublicText[];
+  readonly prices: {
+    readonly groups: readonly { readonly group: PriceGroup; readonly amount: Price }[];
+    readonly minimum: Price | null;
+    readonly tax: Price | null;
+    readonly total: Price;
+  };
+  readonly payments: readonly { readonly label: PublicText; readonly shareRatio: number; readonly amount: Price }[];
+  readonly hidden: readonly { readonly label: PublicText; readonly difference: Price }[];
+  readonly notIncluded: readonly PublicText[];
+  readonly access: { readonly truckStands: PublicText; readonly note: PublicText | null };
+  readonly calendar: {
+    readonly startsOn: string;
+    readonly finishesOn: string;
+    readonly walkOn: string;
+    readonly driveOn: string;
+    readonly hasDriveway: boolean;
+    readonly days: readonly { readonly on: string; readonly phase: CalendarPhase | 'cure' }[];
+  };
+  readonly validUntil: string;
+};
+
+export type PriceGroup = 'tear-out-and-haul' | 'base-and-forms' | 'concrete' | 'finish-and-clean' | 'other';
+export type CalendarPhase = 'tear-out' | 'base-and-forms' | 'pour' | 'strip-and-clean';

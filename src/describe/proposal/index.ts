@@ -1,0 +1,115 @@
+import type { PublicText } from '../../calculate/text.ts';
+import type { Words } from '../../words/index.ts';
+import { frameOf } from '../parts/frame.ts';
+import { type Show, showDate, showIn } from '../show/index.ts';
+import type { ListView, ProposalView } from '../views.ts';
+import { areasView } from './areas.ts';
+import type { ProposalFacts } from './facts.ts';
+import { showPrice } from './show-price.ts';
+import { calendarTable, hiddenTable, paymentsTable, pricesTable } from './tables.ts';
+
+export type { PriceGroup, ProposalFacts } from './facts.ts';
+
+/** The homeowner proposal. */
+export function describeProposal(facts: ProposalFacts, words: Words): ProposalView {
+  const say = words.proposal;
+  const { frame } = facts;
+  const show = showIn(facts.unitSystem);
+  const total = showPrice(facts.prices.total);
+  return {
+    frame: frameOf('proposal', frame, words),
+    summary: {
+      offer: say.offer(frame.company.name, frame.job.label, frame.job.address, total),
+      facts: summaryFacts(facts, words),
+      price: { label: say.total, value: total },
+      next: say.next,
+      signing: say.signing,
+    },
+    areas: areasView(facts, words),
+    removal: removalList(facts, show, words),
+    stays: listOrNull(say.stays, facts.stays),
+    prices: pricesTable(facts, words),
+    payments: paymentsTable(facts, words),
+    hidden: hiddenTable(facts, words),
+    notIncluded: listOrNull(say.notIncluded, facts.notIncluded),
+    calendar: calendarTable(facts, words),
+    access: accessList(facts, words),
+    beforeWeCome: say.before,
+    aboutConcrete: say.about,
+    care: say.care,
+    terms: termsView(facts, words),
+    standards: say.standards,
+    signatures: {
+      heading: say.signatures.heading,
+      sentence: say.signatures.sentence(frame.job.label, total, frame.job.number, frame.job.revision),
+      lines: [
+        { who: say.signatures.owner, date: say.signatures.date },
+        { who: say.signatures.company(frame.company.name), date: say.signatures.date },
+      ],
+    },
+  };
+}
+
+function summaryFacts(facts: ProposalFacts, words: Words): ProposalView['summary']['facts'] {
+  const say = words.proposal;
+  const { calendar } = facts;
+  const date = (on: string) => showDate(on, words.common);
+  return [
+    { label: say.preparedFor, value: facts.frame.job.client },
+    { label: say.startsOn, value: date(calendar.startsOn) },
+    { label: say.finishesOn, value: date(calendar.finishesOn) },
+    { label: say.walkOn, value: date(calendar.walkOn) },
+    ...(calendar.hasDriveway ? [{ label: say.driveOn, value: date(calendar.driveOn) }] : []),
+    { label: say.validUntil, value: date(facts.validUntil) },
+  ];
+}
+
+function removalList(facts: ProposalFacts, show: Show, words: Words): ListView<PublicText> | null {
+  const say = words.proposal.removal;
+  const { things, soilUnder, totalLb } = facts.removal;
+  if (things.length === 0 && soilUnder.length === 0) return null;
+  return {
+    heading: say.heading,
+    items: [
+      ...things.map(({ label, areaSqFt, thicknessIn, isMeasured }) =>
+        (isMeasured ? say.item : say.assumed)(label, show.area(areaSqFt), show.size(thicknessIn)),
+      ),
+      ...soilUnder.map(say.soil),
+      say.total(show.tons(totalLb)),
+    ],
+  };
+}
+
+function accessList(facts: ProposalFacts, words: Words): ListView<PublicText> {
+  const say = words.proposal.access;
+  const { truckStands, note } = facts.access;
+  return {
+    heading: say.heading,
+    items: [
+      say.truck(truckStands),
+      ...(note === null ? [] : [note]),
+      ...(facts.calendar.hasDriveway ? [say.cars] : []),
+    ],
+  };
+}
+
+function termsView(facts: ProposalFacts, words: Words): ProposalView['terms'] {
+  const say = words.proposal.terms;
+  const { company } = facts;
+  return {
+    heading: say.heading,
+    clauses: [
+      { question: say.valid, answer: say.validAnswer(showDate(facts.validUntil, words.common)) },
+      { question: say.warranty, answer: company.warranty },
+      { question: say.changes, answer: say.changesAnswer },
+      { question: say.cancel, answer: say.cancelAnswer },
+      { question: say.permit, answer: say.permitAnswer },
+      { question: say.licence, answer: say.licenceAnswer(company.licence, company.insurance) },
+      ...company.clauses,
+    ],
+  };
+}
+
+function listOrNull(heading: PublicText, items: readonly PublicText[]): ListView<PublicText> | null {
+  return items.length === 0 ? null : { heading, items };
+}

@@ -1,0 +1,94 @@
+import type { PublicText } from '../../calculate/text.ts';
+import type { Words } from '../../words/index.ts';
+import { showDate, showIn } from '../show/index.ts';
+import type { ProposalView, TableView } from '../views.ts';
+import type { ProposalFacts } from './facts.ts';
+import { showPrice } from './show-price.ts';
+
+type Row = TableView<PublicText>['rows'][number];
+
+const row = (...cells: PublicText[]): Row => ({ cells, note: null, isTotal: false });
+const total = (...cells: PublicText[]): Row => ({ cells, note: null, isTotal: true });
+
+/** The price by part of the work; the total is the sum of the rows shown. */
+export function pricesTable(facts: ProposalFacts, words: Words): TableView<PublicText> {
+  const say = words.proposal.prices;
+  const { groups, minimum, tax } = facts.prices;
+  return {
+    caption: say.caption,
+    columns: [
+      { heading: say.part, align: 'start' },
+      { heading: say.amount, align: 'end' },
+    ],
+    rows: [
+      ...groups.map(({ group, amount }) => row(say.groups[group], showPrice(amount))),
+      ...(minimum === null ? [] : [row(say.minimum, showPrice(minimum))]),
+      ...(tax === null ? [] : [row(say.tax, showPrice(tax))]),
+      total(say.total, showPrice(facts.prices.total)),
+    ],
+  };
+}
+
+/** Payment steps; shares of the total, to the cent, that add up to it. */
+export function paymentsTable(facts: ProposalFacts, words: Words): TableView<PublicText> {
+  const say = words.proposal.payments;
+  const show = showIn(facts.unitSystem);
+  return {
+    caption: say.caption,
+    columns: [
+      { heading: say.step, align: 'start' },
+      { heading: say.share, align: 'end' },
+      { heading: say.amount, align: 'end' },
+    ],
+    rows: [
+      ...facts.payments.map(({ label, shareRatio, amount }) => row(label, show.percent(shareRatio), showPrice(amount))),
+      total(say.total, show.percent(1), showPrice(facts.prices.total)),
+    ],
+  };
+}
+
+/** Agreed prices for hidden conditions; null where the job names none. */
+export function hiddenTable(facts: ProposalFacts, words: Words): ProposalView['hidden'] {
+  if (facts.hidden.length === 0) return null;
+  const say = words.proposal.hidden;
+  return {
+    heading: say.heading,
+    intro: say.intro,
+    table: {
+      caption: say.caption,
+      columns: [
+        { heading: say.condition, align: 'start' },
+        { heading: say.difference, align: 'end' },
+      ],
+      rows: facts.hidden.map(({ label, difference }) =>
+        row(label, difference.isZero() ? say.noChange : showPrice(difference)),
+      ),
+    },
+  };
+}
+
+/** Day by day: what happens and what cannot be used, then when the slab may be walked and driven on. */
+export function calendarTable(facts: ProposalFacts, words: Words): TableView<PublicText> {
+  const say = words.proposal.calendar;
+  const { common } = words;
+  const { days, walkOn, driveOn, hasDriveway } = facts.calendar;
+  const dayRows = days.map(({ on, phase }) =>
+    phase === 'cure'
+      ? row(showDate(on, common), say.cure, on < walkOn ? say.useKeepOff : hasDriveway ? say.useWheels : say.nothing)
+      : row(showDate(on, common), common.phases[phase], say.useWork),
+  );
+  const openings = [
+    row(showDate(walkOn, common), say.walk, hasDriveway ? say.useWheels : say.nothing),
+    ...(hasDriveway ? [row(showDate(driveOn, common), say.drive, say.nothing)] : []),
+  ];
+  const last = openings.length - 1;
+  return {
+    caption: say.caption,
+    columns: [
+      { heading: say.day, align: 'start' },
+      { heading: say.work, align: 'start' },
+      { heading: say.use, align: 'start' },
+    ],
+    rows: [...dayRows, ...openings.map((opening, index) => (index === last ? { ...opening, note: say.weather } : opening))],
+  };
+}

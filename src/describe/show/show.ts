@@ -1,0 +1,99 @@
+import type { UnitSystem } from '../../calculate/job.ts';
+import type { PublicText } from '../../calculate/text.ts';
+import {
+  cuYdToCuM,
+  formatFeetInches,
+  formatInches,
+  formatNumber,
+  ftToIn,
+  ftToM,
+  galToL,
+  inToM,
+  inToMm,
+  lbToKg,
+  lbToTon,
+  lbToTonne,
+  miToKm,
+  psiToMpa,
+  slopeToInPerFt,
+  sqFtToSqM,
+} from '../../units/index.ts';
+
+/**
+ * How a job shows its quantities: feet and inches, or metric. Each takes the core's unit and gives
+ * the number with its unit symbol. A quantity is never a secret, so these are public text; money
+ * has its own functions.
+ */
+export type Show = {
+  /** A plan length: 14′ 6 3/8″ or 4.43 m. */
+  readonly length: (lengthIn: number) => PublicText;
+  /** A small size: 4 1/2″ or 114 mm. */
+  readonly size: (sizeIn: number) => PublicText;
+  /** A run of edge or joint in whole steps: 36.0 ft or 11.0 m. */
+  readonly run: (lengthFt: number) => PublicText;
+  readonly area: (areaSqFt: number) => PublicText;
+  readonly volume: (volumeCuYd: number) => PublicText;
+  readonly weight: (weightLb: number) => PublicText;
+  /** Tons of 2,000 lb, or tonnes. */
+  readonly tons: (weightLb: number) => PublicText;
+  readonly slope: (slope: number) => PublicText;
+  readonly strength: (strengthPsi: number) => PublicText;
+  readonly liquid: (volumeGal: number) => PublicText;
+  readonly distance: (distanceMi: number) => PublicText;
+  readonly percent: (ratio: number) => PublicText;
+  readonly hours: (timeHr: number) => PublicText;
+  readonly count: (count: number) => PublicText;
+};
+
+const shown = (text: string): PublicText => text as PublicText;
+
+const either = {
+  percent: (ratio: number) => shown(`${formatNumber(ratio * 100, Number.isInteger(round9(ratio * 100)) ? 0 : 1)} %`),
+  hours: (timeHr: number) => shown(`${formatNumber(timeHr, 1)} h`),
+  count: (count: number) => shown(formatNumber(count, 0)),
+};
+
+const us: Show = {
+  ...either,
+  length: (lengthIn) => shown(formatFeetInches(lengthIn, 8)),
+  size: (sizeIn) => shown(formatInches(sizeIn, 8)),
+  run: (lengthFt) => shown(`${formatNumber(lengthFt, 1)} ft`),
+  area: (areaSqFt) => shown(`${formatNumber(areaSqFt, 0)} sq ft`),
+  volume: (volumeCuYd) => shown(`${formatNumber(volumeCuYd, 2)} yd³`),
+  weight: (weightLb) => shown(`${formatNumber(weightLb, 0)} lb`),
+  tons: (weightLb) => shown(`${formatNumber(lbToTon(weightLb), 1)} tons`),
+  slope: (slope) => shown(`${formatInches(slopeToInPerFt(slope), 16)} / ft (${formatNumber(slope * 100, 1)} %)`),
+  strength: (strengthPsi) => shown(`${formatNumber(strengthPsi, 0)} psi`),
+  liquid: (volumeGal) => shown(`${formatNumber(volumeGal, 1)} gal`),
+  distance: (distanceMi) => shown(`${formatNumber(distanceMi, 0)} mi`),
+};
+
+const metric: Show = {
+  ...either,
+  length: (lengthIn) => shown(`${formatNumber(inToM(lengthIn), 2)} m`),
+  size: (sizeIn) => shown(`${formatNumber(inToMm(sizeIn), 0)} mm`),
+  run: (lengthFt) => shown(`${formatNumber(ftToM(lengthFt), 1)} m`),
+  area: (areaSqFt) => shown(`${formatNumber(sqFtToSqM(areaSqFt), 1)} m²`),
+  volume: (volumeCuYd) => shown(`${formatNumber(cuYdToCuM(volumeCuYd), 2)} m³`),
+  weight: (weightLb) => shown(`${formatNumber(lbToKg(weightLb), 0)} kg`),
+  tons: (weightLb) => shown(`${formatNumber(lbToTonne(weightLb), 1)} t`),
+  slope: (slope) => shown(`${formatNumber(slope * 1000, 0)} mm / m (${formatNumber(slope * 100, 1)} %)`),
+  strength: (strengthPsi) => shown(`${formatNumber(psiToMpa(strengthPsi), 0)} MPa`),
+  liquid: (volumeGal) => shown(`${formatNumber(galToL(volumeGal), 0)} L`),
+  distance: (distanceMi) => shown(`${formatNumber(miToKm(distanceMi), 0)} km`),
+};
+
+/** The way to show quantities of a job. */
+export function showIn(system: UnitSystem): Show {
+  return system === 'us' ? us : metric;
+}
+
+/** A length in ft as feet and inches or metres, where a figure is in ft. */
+export function lengthOfFt(show: Show, lengthFt: number): PublicText {
+  return show.length(ftToIn(lengthFt));
+}
+
+/** Drops float noise, so that 0.07 x 100 counts as a whole percent. */
+function round9(value: number): number {
+  return Math.round(value * 1e9) / 1e9;
+}

@@ -1,0 +1,273 @@
+import type { Severity } from '../calculate/rule.ts';
+import type { PublicText } from '../calculate/text.ts';
+import type { Drawing } from './drawing/index.ts';
+
+/*
+ * View models: finished pages as data. Strings carry their units, dates are in words, rows are in
+ * order, totals are there, every key is present and `null` means absent on purpose. Templates
+ * place; they do not add, round, sort or choose.
+ *
+ * `T` is the text a document may show: the proposal takes `PublicText` only, so nothing of the
+ * office or the crew compiles into it.
+ */
+
+export type Paper = 'letter' | 'a4';
+
+export type DocumentKind =
+  | 'proposal'
+  | 'work-order'
+  | 'materials'
+  | 'safety'
+  | 'calculation'
+  | 'binder'
+  | 'site-walk';
+
+/** What stands round every page, and the title block of the first. */
+export type FrameView<T extends string = string> = {
+  readonly kind: DocumentKind;
+  readonly language: string;
+  /** The title of the document, for the browser and the PDF. */
+  readonly title: T;
+  readonly paper: Paper;
+  readonly head: { readonly left: T; readonly right: T };
+  readonly foot: { readonly left: T; readonly page: T; readonly of: T };
+  readonly block: {
+    readonly company: T;
+    readonly companyLines: readonly T[];
+    readonly documentName: T;
+    readonly jobLabel: T;
+    readonly cells: readonly FactView<T>[];
+  };
+};
+
+export type FactView<T extends string = string> = { readonly label: T; readonly value: T };
+
+export type TableView<T extends string = string> = {
+  readonly caption: T;
+  readonly columns: readonly { readonly heading: T; readonly align: 'start' | 'end' }[];
+  readonly rows: readonly {
+    readonly cells: readonly T[];
+    readonly note: T | null;
+    readonly isTotal: boolean;
+  }[];
+};
+
+/** A cell text that a table draws as an empty tick box or a line to write on. */
+export const TICK_BOX = '\u0001box';
+export const WRITE_LINE = '\u0001line';
+
+export type ListView<T extends string = string> = {
+  readonly heading: T;
+  readonly items: readonly T[];
+};
+
+export type CheckListView<T extends string = string> = {
+  readonly heading: T;
+  readonly items: readonly { readonly text: T; readonly quantity: T | null; readonly isHold: boolean }[];
+};
+
+export type FindingView<T extends string = string> = {
+  readonly severity: Severity;
+  readonly severityWord: T;
+  readonly place: T;
+  readonly sentence: T;
+  readonly limit: T;
+  readonly source: T;
+  readonly acknowledged: T | null;
+};
+
+export type FiguredDrawing<T extends string = string> = {
+  readonly heading: T;
+  readonly drawing: Drawing;
+};
+
+export type SignatureView<T extends string = string> = {
+  readonly heading: T;
+  readonly sentence: T;
+  readonly lines: readonly { readonly who: T; readonly date: T }[];
+};
+
+export type ProposalView = {
+  readonly frame: FrameView<PublicText>;
+  readonly summary: {
+    readonly offer: PublicText;
+    readonly facts: readonly FactView<PublicText>[];
+    readonly price: FactView<PublicText>;
+    readonly next: ListView<PublicText>;
+    readonly signing: PublicText;
+  };
+  readonly areas: {
+    readonly heading: PublicText;
+    readonly items: readonly {
+      readonly heading: PublicText;
+      readonly plan: FiguredDrawing<PublicText> | null;
+      readonly facts: readonly FactView<PublicText>[];
+      readonly points: readonly PublicText[];
+    }[];
+  };
+  readonly removal: ListView<PublicText> | null;
+  readonly stays: ListView<PublicText> | null;
+  readonly prices: TableView<PublicText>;
+  readonly payments: TableView<PublicText>;
+  readonly hidden: { readonly heading: PublicText; readonly intro: PublicText; readonly table: TableView<PublicText> } | null;
+  readonly notIncluded: ListView<PublicText> | null;
+  readonly calendar: TableView<PublicText>;
+  readonly access: ListView<PublicText>;
+  readonly beforeWeCome: ListView<PublicText>;
+  readonly aboutConcrete: ListView<PublicText>;
+  readonly care: ListView<PublicText>;
+  readonly terms: {
+    readonly heading: PublicText;
+    readonly clauses: readonly { readonly question: PublicText; readonly answer: PublicText }[];
+  };
+  readonly standards: PublicText;
+  readonly signatures: SignatureView<PublicText>;
+};
+
+export type WorkOrderView = {
+  readonly frame: FrameView;
+  readonly plan: FiguredDrawing;
+  readonly goesPlan: FiguredDrawing | null;
+  readonly facts: readonly FactView[];
+  readonly protect: ListView | null;
+  readonly slabs: TableView;
+  readonly corners: TableView | null;
+  readonly forms: TableView;
+  readonly joints: TableView;
+  readonly steel: TableView | null;
+  readonly loads: TableView | null;
+  readonly findings: { readonly heading: string; readonly items: readonly FindingView[] } | null;
+  readonly days: readonly {
+    readonly date: string;
+    readonly weekday: string;
+    readonly phase: string;
+    readonly facts: readonly FactView[];
+    readonly before: CheckListView;
+    readonly work: CheckListView;
+    readonly after: CheckListView;
+    readonly wroteDown: { readonly heading: string; readonly labels: readonly string[] };
+  }[];
+  readonly prePour: CheckListView;
+  readonly prePourSign: SignatureView;
+  readonly surprise: ListView;
+};
+
+export type MaterialsView = {
+  readonly frame: FrameView;
+  readonly loads: TableView | null;
+  readonly loadNotes: readonly string[];
+  readonly streams: TableView | null;
+  readonly fleet: TableView | null;
+  readonly base: { readonly heading: string; readonly facts: readonly FactView[] } | null;
+  readonly concrete: {
+    readonly heading: string;
+    readonly facts: readonly FactView[];
+    readonly script: ListView | null;
+  };
+  readonly steel: TableView | null;
+  readonly forms: TableView;
+  readonly shopping: {
+    readonly heading: string;
+    readonly suppliers: readonly {
+      readonly name: string;
+      readonly phone: string;
+      readonly orderBy: string;
+      readonly table: TableView;
+    }[];
+  };
+};
+
+export type HazardView = {
+  readonly number: string;
+  readonly name: string;
+  readonly when: string;
+  readonly measures: readonly string[];
+  readonly wear: string;
+};
+
+export type SafetyView = {
+  readonly frame: FrameView;
+  readonly worst: { readonly heading: string; readonly hazards: readonly HazardView[] };
+  readonly emergency: { readonly heading: string; readonly facts: readonly FactView[] };
+  readonly silica: { readonly table: TableView; readonly notes: readonly string[] } | null;
+  readonly rest: { readonly heading: string; readonly hazards: readonly HazardView[] } | null;
+  readonly welfare: ListView;
+  readonly cautions: ListView;
+};
+
+export type CalculationView = {
+  readonly frame: FrameView;
+  readonly warning: string;
+  readonly findings: { readonly heading: string; readonly items: readonly FindingView[] } | null;
+  readonly margin: { readonly heading: string; readonly facts: readonly FactView[] };
+  readonly headings: {
+    readonly figure: string;
+    readonly value: string;
+    readonly formula: string;
+    readonly source: string;
+  };
+  readonly topics: readonly {
+    readonly id: string;
+    readonly heading: string;
+    readonly figures: readonly {
+      readonly id: string;
+      readonly value: string;
+      readonly formula: string;
+      readonly inputs: readonly string[];
+      readonly source: string;
+      readonly rounding: string | null;
+    }[];
+  }[];
+};
+
+export type BinderView = {
+  readonly frame: FrameView;
+  readonly contents: {
+    readonly heading: string;
+    readonly entries: readonly { readonly part: DocumentKind; readonly title: string }[];
+  };
+  readonly proposal: ProposalView;
+  readonly workOrder: WorkOrderView;
+  readonly materials: MaterialsView;
+  readonly safety: SafetyView;
+  readonly calculation: CalculationView;
+};
+
+export type SiteWalkView = {
+  readonly frame: FrameView;
+  readonly intro: string;
+  readonly sections: readonly {
+    readonly heading: string;
+    readonly hint: string | null;
+    readonly lines: readonly string[];
+    /** Rows left empty to write in, under these headings. */
+    readonly table: { readonly columns: readonly string[]; readonly emptyRows: number } | null;
+    /** A ruled field to sketch in. */
+    readonly sketch: boolean;
+  }[];
+};
+
+export type JobsPageView = {
+  readonly language: string;
+  readonly title: string;
+  readonly intro: string;
+  readonly headings: {
+    readonly job: string;
+    readonly stage: string;
+    readonly place: string;
+    readonly next: string;
+    readonly findings: string;
+    readonly documents: string;
+  };
+  readonly overdue: string;
+  readonly jobs: readonly {
+    readonly id: string;
+    readonly number: string;
+    readonly label: string;
+    readonly stage: string;
+    readonly place: string;
+    readonly next: { readonly text: string; readonly date: string; readonly shown: string } | null;
+    readonly findings: string;
+    readonly documents: readonly { readonly text: string; readonly html: string; readonly pdf: string | null }[];
+  }[];
+};

@@ -1,0 +1,112 @@
+import type { DayTask, Phase, WorkDay } from '../../calculate/crew/index.ts';
+import { type Figure, num } from '../../calculate/figure.ts';
+import type { JobResults } from '../../calculate/index.ts';
+import type { Job } from '../../calculate/job.ts';
+import { thingNamed } from '../../calculate/parts.ts';
+import type { Words } from '../../words/index.ts';
+import type { Show } from '../show/index.ts';
+import { showDate } from '../show/index.ts';
+import type { CheckListView, FactView, WorkOrderView } from '../views.ts';
+
+type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
+type DayView = WorkOrderView['days'][number];
+
+/** One page a date: phases that share a date stand on one page, in the order of the work. */
+export function daysView(made: Made): readonly DayView[] {
+  const dates = [...new Set(workDays(made).map(({ on }) => on))];
+  return dates.map((on) => dayView(made, on, workDays(made).filter((day) => day.on === on)));
+}
+
+function workDays({ results }: Made): readonly WorkDay[] {
+  return results.crew.data.days.filter(({ kind }) => kind === 'work');
+}
+
+function dayView(made: Made, on: string, parts: readonly WorkDay[]): DayView {
+  const { words } = made;
+  const say = words.workOrder.day;
+  const phases = parts.map(({ phase }) => phase);
+  const [weekday = '', ...rest] = showDate(on, words.common).split(' ');
+  return {
+    date: rest.join(' '),
+    weekday,
+    phase: phases.map((phase) => words.common.phases[phase]).join(' · '),
+    facts: dayFacts(made, parts),
+    before: checks(say.before, phases.flatMap((phase) => words.workOrder.beforeYouStart[phase])),
+    work: workList(made, parts),
+    after: checks(say.after, phases.flatMap((phase) => words.workOrder.beforeYouLeave[phase])),
+    wroteDown: { heading: say.wroteDown, labels: say.labels },
+  };
+}
+
+function checks(heading: string, texts: readonly string[]): CheckListView {
+  return { heading, items: [...new Set(texts)].map((text) => ({ text, quantity: null, isHold: false })) };
+}
+
+function dayFacts(made: Made, parts: readonly WorkDay[]): readonly FactView[] {
+  const { job, show, words } = made;
+  const say = words.workOrder.day;
+  const laborHr = parts.flatMap(({ tasks }) => tasks).reduce((sumHr, task) => sumHr + task.laborHr, 0);
+  const crew = job.plan.crew.map((id) => thingNamed(job.company.labor.people, id, 'person').label);
+  const machines = machinesOf(job, parts.flatMap(({ tasks }) => tasks));
+  const arrives = parts.flatMap(({ phase }) => arrivals(made, phase));
+  return [
+    { label: say.crew, value: crew.join(', ') },
+    { label: say.hours, value: say.hoursValue(show.hours(laborHr), job.plan.crew.length) },
+    ...(machines.length > 0 ? [{ label: say.machines, value: machines.join(', ') }] : []),
+    ...(arrives.length > 0 ? [{ label: say.arrives, value: arrives.join('; ') }] : []),
+  ];
+}
+
+function machinesOf(job: Job, tasks: readonly DayTask[]): readonly string[] {
+  const ids = tasks.flatMap(({ task }) => {
+    const machine = task === 'haul' ? null : job.company.production[task].machine;
+    return machine === null ? [] : [machine];
+  });
+  return [...new Set(ids)].map((id) => thingNamed(job.company.machines, id, 'machine').label);
+}
+
+function arrivals({ job, results, show, words }: Made, phase: Phase): readonly string[] {
+  const say = words.workOrder.day;
+  const { suppliers } = job.company;
+  if (phase === 'pour') {
+    const { supply } = results.concrete.data;
+    return supply === 'truck'
+      ? [say.truckArrives(suppliers.concrete.label, show.volume(num(results.concrete.figures.truck.order)))]
+      : [say.bagsArrive(show.count(num(results.concrete.figures.bags.count)))];
+  }
+  if (phase !== 'base-and-forms') return [];
+  const orderTons = num(results.base.figures.total['order-tons']);
+  return orderTons > 0 ? [say.baseArrives(show.tons(orderTons * 2000))] : [];
+}
+
+function workList(made: Made, parts: readonly WorkDay[]): CheckListView {
+  const { results, show, words } = made;
+  const say = words.workOrder;
+  const isBagged = results.concrete.data.supply === 'bags';
+  const items = parts.flatMap(({ tasks }) =>
+    tasks.map(({ task, share }) => {
+      const text = task === 'place' && isBagged ? say.mixBags : say.tasks[task];
+      return {
+        text: share < 1 - 1e-9 ? say.day.share(text, show.percent(Math.round(share * 100) / 100)) : text,
+        quantity: quantityText(results.crew.figures.tasks[task]?.quantity, show),
+        isHold: task === 'place',
+      };
+    }),
+  );
+  return { heading: say.day.work, items };
+}
+
+/** The quantity of a task; nothing for what is done once. */
+function quantityText(quantity: Figure | undefined, show: Show): string | null {
+  if (quantity === undefined) return null;
+  switch (quantity.unit) {
+    case 'sq ft':
+      return show.area(num(quantity));
+    case 'ft':
+      return show.run(num(quantity));
+    case 'yd3':
+      return show.volume(num(quantity));
+    default:
+      return num(quantity) > 1 ? `${show.count(num(quantity))} ×` : null;
+  }
+}

@@ -1,0 +1,105 @@
+import type { JobResults } from '../../calculate/index.ts';
+import type { Job } from '../../calculate/job.ts';
+import { thingNamed } from '../../calculate/parts.ts';
+import type { Words } from '../../words/index.ts';
+import { findingsView } from '../parts/findings-view.ts';
+import { frameOf } from '../parts/frame.ts';
+import { frameFactsOf } from '../parts/frame-facts.ts';
+import { mixWords } from '../parts/mix-words.ts';
+import { planDrawing } from '../parts/plan-drawing.ts';
+import { type Show, showIn } from '../show/index.ts';
+import type { CheckListView, FactView, FiguredDrawing, WorkOrderView } from '../views.ts';
+import { daysView } from './days.ts';
+import { cornersTable, formsTable, jointsTable, loadsTable, slabsTable, steelTable } from './tables.ts';
+
+/** The crew work order: outdoors, wet, in gloves. */
+export function describeWorkOrder(job: Job, results: JobResults, words: Words): WorkOrderView {
+  const show = showIn(job.unitSystem);
+  const made = { job, results, show, words };
+  const say = words.workOrder;
+  const findings = findingsView(job, results.findings.filter(({ acknowledged }) => acknowledged === null), words);
+  return {
+    frame: frameOf('work-order', frameFactsOf(job), words),
+    plan: newPlan(job, results, show, words),
+    goesPlan: goesPlan(job, results, show, words),
+    facts: facts(job, show, words),
+    protect: job.site.stays.length === 0 ? null : { heading: say.protect, items: job.site.stays },
+    slabs: slabsTable(made),
+    corners: cornersTable(made),
+    forms: formsTable(made),
+    joints: jointsTable(made),
+    steel: steelTable(made),
+    loads: loadsTable(made),
+    findings: findings.length === 0 ? null : { heading: say.findings, items: findings },
+    days: daysView(made),
+    prePour: prePour(words),
+    prePourSign: {
+      heading: say.prePourSign.heading,
+      sentence: say.prePourSign.sentence,
+      lines: [{ who: say.prePourSign.who, date: say.prePourSign.date }],
+    },
+    surprise: say.surprise,
+  };
+}
+
+function newPlan(job: Job, results: JobResults, show: Show, words: Words): FiguredDrawing {
+  return planDrawing({
+    id: 'work-order-new',
+    heading: words.common.drawing.newPlan,
+    areas: Object.values(job.build.slabs).map((slab) => ({
+      label: slab.label,
+      outline: thingNamed(results.outline.data.slabs, slab.id, 'slab'),
+      role: 'new' as const,
+      joints: thingNamed(results.joints.data.lines, slab.id, 'slab'),
+    })),
+    paper: job.company.paper,
+    width: 'page',
+    system: job.unitSystem,
+    show,
+    words,
+  });
+}
+
+function goesPlan(job: Job, results: JobResults, show: Show, words: Words): FiguredDrawing | null {
+  const things = Object.values(job.site.existing);
+  if (things.length === 0) return null;
+  return planDrawing({
+    id: 'work-order-goes',
+    heading: words.common.drawing.oldPlan,
+    areas: things.map((thing) => ({
+      label: thing.label,
+      outline: thingNamed(results.outline.data.existing, thing.id, 'thing'),
+      role: 'goes' as const,
+      joints: [],
+    })),
+    paper: job.company.paper,
+    width: 'page',
+    system: job.unitSystem,
+    show,
+    words,
+  });
+}
+
+function facts(job: Job, show: Show, words: Words): readonly FactView[] {
+  const say = words.workOrder.facts;
+  const { access, locateTicket } = job.site;
+  const notes = [
+    access.note,
+    access.crewNote,
+    ...Object.values(job.build.slabs).map(({ label, crewNote }) => (crewNote === null ? null : `${label}: ${crewNote}`)),
+  ].filter((note) => note !== null);
+  return [
+    { label: say.address, value: job.address },
+    { label: say.client, value: [job.client.name, job.client.phone].filter((part) => part !== null).join(', ') },
+    { label: say.truck, value: access.truckStands },
+    ...(access.gateCode === null ? [] : [{ label: say.gate, value: access.gateCode }]),
+    ...(locateTicket === null ? [] : [{ label: say.ticket, value: locateTicket }]),
+    { label: say.mix, value: mixWords(job.build.mix, show, words) },
+    ...notes.map((note) => ({ label: say.note, value: note })),
+  ];
+}
+
+function prePour(words: Words): CheckListView {
+  const { prePour: say } = words.workOrder;
+  return { heading: say.heading, items: say.items.map((text) => ({ text, quantity: null, isHold: false })) };
+}

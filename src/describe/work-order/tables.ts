@@ -1,0 +1,164 @@
+import { num } from '../../calculate/figure.ts';
+import type { JobResults } from '../../calculate/index.ts';
+import type { Job } from '../../calculate/job.ts';
+import { thingNamed } from '../../calculate/parts.ts';
+import type { Words } from '../../words/index.ts';
+import { steelWords } from '../parts/steel-words.ts';
+import { end, row, start, tableOrNull } from '../parts/tables.ts';
+import type { Show } from '../show/index.ts';
+import { TICK_BOX, type TableView } from '../views.ts';
+
+type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
+
+/** One row a slab, then one a flight of steps. */
+export function slabsTable({ job, results, show, words }: Made): TableView {
+  const say = words.workOrder.slabs;
+  const slabs = Object.values(job.build.slabs).map((slab) =>
+    row(
+      slab.label,
+      show.area(num(thingNamed(results.outline.figures.slabs, slab.id, 'slab').area)),
+      show.size(slab.thicknessIn),
+      show.size(slab.baseIn),
+      show.size(slab.digIn),
+      say.towards(show.slope(slab.fall.slope), slab.fall.towards),
+      words.common.finishes[slab.finish],
+    ),
+  );
+  const steps = Object.values(job.build.steps).map((flight) =>
+    row(
+      flight.label,
+      '',
+      say.steps(flight.riserCount, show.size(flight.riserIn), show.size(flight.treadIn)),
+      '',
+      '',
+      show.length(flight.widthIn),
+      '',
+    ),
+  );
+  return {
+    caption: say.caption,
+    columns: [
+      start(say.slab),
+      end(say.area),
+      end(say.thickness),
+      end(say.base),
+      end(say.dig),
+      start(say.fall),
+      start(say.finish),
+    ],
+    rows: [...slabs, ...steps],
+  };
+}
+
+/** Set-backs, radii and strip lengths of all rounded corners; null where none is rounded. */
+export function cornersTable({ job, results, show, words }: Made): TableView | null {
+  const say = words.workOrder.corners;
+  const rows = Object.values(job.build.slabs).flatMap((slab) =>
+    Object.entries(thingNamed(results.outline.figures.slabs, slab.id, 'slab').corners).map(([corner, figures]) =>
+      row(
+        `${slab.label} ${corner.replace('corner-', '')}`,
+        show.length(num(figures.setback)),
+        show.length(num(figures.radius)),
+        show.length(num(figures['arc-length'])),
+      ),
+    ),
+  );
+  return tableOrNull(say.caption, [start(say.corner), end(say.setback), end(say.radius), end(say.arc)], rows);
+}
+
+export function formsTable({ job, results, show, words }: Made): TableView {
+  const say = words.workOrder.forms;
+  return {
+    caption: say.caption,
+    columns: [start(say.slab), start(say.board), end(say.length), end(say.boards), end(say.stakes), start(say.short)],
+    rows: Object.values(job.build.slabs).map((slab) => {
+      const figures = thingNamed(results.forms.figures.slabs, slab.id, 'slab');
+      const board = thingNamed(job.company.forms.boards, slab.board, 'board');
+      const shortIn = num(figures['short-by']);
+      const short = shortIn > 0 ? say[slab.shortBoard === 'pack' ? 'pack' : 'dropBase'](show.size(shortIn)) : say.even;
+      return row(
+        slab.label,
+        `${board.id}, ${show.size(board.heightIn)}`,
+        show.run(num(figures.length)),
+        show.count(num(figures.boards)),
+        show.count(num(figures.stakes)),
+        short,
+      );
+    }),
+  };
+}
+
+export function jointsTable({ job, results, show, words }: Made): TableView {
+  const say = words.workOrder.joints;
+  const rows = Object.values(job.build.slabs).map((slab) => {
+    const figures = thingNamed(results.joints.figures.slabs, slab.id, 'slab');
+    return row(
+      slab.label,
+      `${show.count(num(figures['panels-along']))} × ${show.count(num(figures['panels-across']))}`,
+      `${show.length(num(figures['panel-length']))} × ${show.length(num(figures['panel-width']))}`,
+      show.size(num(figures.depth)),
+      show.run(num(figures.length)),
+      show.run(num(figures.isolation)),
+    );
+  });
+  const last = rows.length - 1;
+  return {
+    caption: say.caption,
+    columns: [start(say.slab), end(say.panels), end(say.size), end(say.depth), end(say.length), end(say.isolation)],
+    rows: rows.map((one, index) => (index === last ? { ...one, note: say.latest } : one)),
+  };
+}
+
+/** Mesh and bars by slab; null where no slab has steel. */
+export function steelTable({ job, results, show, words }: Made): TableView | null {
+  const say = words.workOrder.steel;
+  const { suppliers } = job.company;
+  const rows = Object.values(job.build.slabs).flatMap((slab) => {
+    const figures = results.reinforcement.figures.slabs[slab.id];
+    if (figures === undefined) return [];
+    const { what, amount } = steelWords({ slab, figures, stockIn: suppliers.bars.stockIn, show, words });
+    const layout =
+      'sticks' in figures
+        ? say.barsLayout(
+            num(figures['bars-along']),
+            num(figures['bars-across']),
+            show.size(suppliers.bars.lapDiameters * (slab.reinforcement.kind === 'bars' ? slab.reinforcement.size / 8 : 0)),
+          )
+        : say.meshLayout(show.size(suppliers.mesh.lapIn));
+    return [row(slab.label, what, layout, amount, show.count(num(figures.chairs)))];
+  });
+  return tableOrNull(
+    say.caption,
+    [start(say.slab), start(say.what), start(say.layout), end(say.amount), end(say.chairs)],
+    rows,
+  );
+}
+
+/** Load bays to chalk, in driving order, each with a box to tick when it has left. */
+export function loadsTable({ job, results, show, words }: Made): TableView | null {
+  const say = words.workOrder.loads;
+  const rows = results.haul.data.loads.map((load, index) =>
+    row(
+      `${index + 1}`,
+      load.existingIds.map((id) => job.site.existing[id]?.label ?? say.soil).join(', ') || say.soil,
+      load.areaSqFt === null ? show.weight(load.weightLb) : show.area(load.areaSqFt),
+      thingNamed(job.company.trailers, load.trailer, 'trailer').label,
+      thingNamed(job.company.places, load.place, 'place').label,
+      load.returns === 'base' ? say.base : say.empty,
+      TICK_BOX,
+    ),
+  );
+  return tableOrNull(
+    say.caption,
+    [
+      end(say.load),
+      start(say.what),
+      end(say.bay),
+      start(say.trailer),
+      start(say.place),
+      start(say.back),
+      start(say.loaded),
+    ],
+    rows,
+  );
+}

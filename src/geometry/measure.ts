@@ -1,0 +1,216 @@
+import { type Arc, arcOf, edgeLengthIn, edgeSegmentAreaSqIn } from './arc.ts';
+import {
+  crossSqIn,
+  distanceIn,
+  type Edge,
+  type EdgeKind,
+  edgesOf,
+  type Outline,
+  type Point,
+  type Ring,
+} from './outline.ts';
+
+export type Bounds = {
+  readonly minXIn: number;
+  readonly minYIn: number;
+  readonly maxXIn: number;
+  readonly maxYIn: number;
+};
+
+/**
+ * Area of a ring [in²]: above 0 when it runs anticlockwise.
+ *
+ * A = 1/2 sum(x_i y_(i+1) - x_(i+1) y_i) over the corners, plus for each arc its segment.
+ * Source: J. V. Mahun, "Open Access Surveying": Traverse Computations ch. G (coordinates),
+ * COGO ch. H sec. 2 (segments added to the area over chords); both seen.
+ */
+export function ringAreaSqIn(ring: Ring): number {
+  const [origin] = ring;
+  if (origin === undefined) return 0;
+  let areaSqIn = 0;
+  for (const edge of edgesOf(ring)) {
+    // Taken about the first corner, so that a shape far from zero keeps its digits.
+    areaSqIn += crossSqIn(origin, edge.from, edge.to) / 2;
+    if (edge.from.bulge !== 0) areaSqIn += edgeSegmentAreaSqIn(edge);
+  }
+  return areaSqIn;
+}
+
+/** Area inside the outer ring and outside the holes [in²]; holes run clockwise and count negative. */
+export function outlineAreaSqIn(outline: Outline): number {
+  return outline.rings.reduce((sumSqIn, ring) => sumSqIn + ringAreaSqIn(ring), 0);
+}
+
+/** Length of all edges [in], those of the holes included. */
+export function outlinePerimeterIn(outline: Outline): number {
+  return allEdges(outline).reduce((sumIn, edge) => sumIn + edgeLengthIn(edge), 0);
+}
+
+/** Length of edge of each kind [in], straight and curved apart, those of the holes included. */
+export function edgeLengthsByKindIn(
+  outline: Outline,
+): Record<EdgeKind, { readonly straightIn: number; readonly curvedIn: number }> {
+  const lengthsOf = (kind: EdgeKind) => {
+    let straightIn = 0;
+    let curvedIn = 0;
+    for (const edge of allEdges(outline)) {
+      if (edge.from.edge !== kind) continue;
+      if (edge.from.bulge === 0) straightIn += edgeLengthIn(edge);
+      else curvedIn += edgeLengthIn(edge);
+    }
+    return { straightIn, curvedIn };
+  };
+  return {
+    formed: lengthsOf('formed'),
+    house: lengthsOf('house'),
+    stays: lengthsOf('stays'),
+    joint: lengthsOf('joint'),
+  };
+}
+
+/**
+ * The smallest upright box around the outline, arcs included.
+ * @throws {RangeError} If the outline has no vertex.
+ */
+export function boundsOf(outline: Outline): Bounds {
+  const points: Point[] = [];
+  for (const edge of allEdges(outline)) {
+    points.push(edge.from);
+    if (edge.from.bulge !== 0) points.push(...extremesOf(arcOf(edge.from, edge.to)));
+  }
+  if (points.length === 0) throw new RangeError('an outline without vertices has no bounds');
+  const xs = points.map((point) => point.xIn);
+  const ys = points.map((point) => point.yIn);
+  return {
+    minXIn: Math.min(...xs),
+    minYIn: Math.min(...ys),
+    maxXIn: Math.max(...xs),
+    maxYIn: Math.max(...ys),
+  };
+}
+
+/** Whether a point lies inside; on an edge itself the answer may be either. */
+export function containsPoint(outline: Outline, point: Point): boolean {
+  let inside = false;
+  for (const { from, to } of allEdges(outline)) {
+    const climbsPast = from.yIn > point.yIn !== to.yIn > point.yIn;
+    if (climbsPast) {
+      const chordXIn = from.xIn + ((point.yIn - from.yIn) / (to.yIn - from.yIn)) * (to.xIn - from.xIn);
+      if (point.xIn < chordXIn) inside = !inside;
+    }
+    if (from.bulge === 0) continue;
+    // The arc differs from its chord by the segment between them: a point in there changes sides.
+    const arc = arcOf(from, to);
+    const onArcSide = sideOf(from, to, point) * from.bulge < 0;
+    if (onArcSide && distanceIn(arc.centre, point) < arc.radiusIn) inside = !inside;
+  }
+  return inside;
+}
+
+/**
+ * Side of a chord a point lies on, left positive, never 0: a point on the chord counts as lying a hair to
+ * the right and up, as it does where a chord is counted above. A point on the diameter that two half
+ * circles share must not fall between them.
+ */
+function sideOf(from: Point, to: Point, point: Point): number {
+  const side = crossSqIn(from, to, point);
+  if (side !== 0) return side;
+  return to.yIn !== from.yIn ? from.yIn - to.yIn : to.xIn - from.xIn;
+}
+
+/** Shortest distance from a point to any edge [in]. */
+export function distanceToEdgeIn(outline: Outline, point: Point): number {
+  return Math.min(...allEdges(outline).map((edge) => distanceToOneEdgeIn(edge, point)));
+}
+
+/**
+ * A point inside, far from every edge, where a label has most room, and how far that is.
+ *
+ * A grid over the bounds, refined until a point falls inside, then a search in ever smaller steps
+ * around the best one. The same outline always gives the same point.
+ * @throws {RangeError} If no point of the finest grid lies inside: the outline has hardly any area.
+ */
+export function labelPointOf(outline: Outline): Point & { readonly clearanceIn: number } {
+  const bounds = boundsOf(outline);
+  const widthIn = bounds.maxXIn - bounds.minXIn;
+  const heightIn = bounds.maxYIn - bounds.minYIn;
+  const middle = { xIn: bounds.minXIn + widthIn / 2, yIn: bounds.minYIn + heightIn / 2 };
+
+  for (let steps = 15; steps <= 480; steps *= 2) {
+    const coarse = farthestInside(outline, middle, { xIn: widthIn / steps, yIn: heightIn / steps }, steps);
+    if (coarse === null) continue;
+    let best = coarse;
+    for (let halving = 1; halving <= 8; halving += 1) {
+      const step = { xIn: widthIn / steps / 2 ** halving, yIn: heightIn / steps / 2 ** halving };
+      const finer = farthestInside(outline, best, step, 4);
+      // A hair more room is no reason to move: the middle of a long walk stays its middle.
+      if (finer !== null && finer.clearanceIn > best.clearanceIn * (1 + 1e-9)) best = finer;
+    }
+    return best;
+  }
+  throw new RangeError('no point lies inside the outline');
+}
+
+function farthestInside(
+  outline: Outline,
+  around: Point,
+  step: Point,
+  steps: number,
+): (Point & { clearanceIn: number }) | null {
+  let best: (Point & { clearanceIn: number }) | null = null;
+  let bestOffIn = Infinity;
+  for (let row = 0; row <= steps; row += 1) {
+    for (let column = 0; column <= steps; column += 1) {
+      const xIn = around.xIn + (column - steps / 2) * step.xIn;
+      const yIn = around.yIn + (row - steps / 2) * step.yIn;
+      if (!containsPoint(outline, { xIn, yIn })) continue;
+      const clearanceIn = distanceToEdgeIn(outline, { xIn, yIn });
+      const offIn = distanceIn(around, { xIn, yIn });
+      const roomier = best === null || clearanceIn > best.clearanceIn * (1 + 1e-9);
+      const asRoomyNearer =
+        best !== null && clearanceIn > best.clearanceIn * (1 - 1e-9) && offIn < bestOffIn - 1e-9;
+      if (roomier || asRoomyNearer) {
+        best = { xIn, yIn, clearanceIn };
+        bestOffIn = offIn;
+      }
+    }
+  }
+  return best;
+}
+
+function allEdges(outline: Outline): Edge[] {
+  return outline.rings.flatMap((ring) => edgesOf(ring));
+}
+
+/** Where an arc reaches furthest right, up, left and down, if it gets there. */
+function extremesOf(arc: Arc): Point[] {
+  return [0, 1, 2, 3]
+    .filter((quarter) => isWithinSweep(arc, (quarter * Math.PI) / 2))
+    .map((quarter) => ({
+      xIn: arc.centre.xIn + arc.radiusIn * ([1, 0, -1, 0][quarter] ?? 0),
+      yIn: arc.centre.yIn + arc.radiusIn * ([0, 1, 0, -1][quarter] ?? 0),
+    }));
+}
+
+/** Whether a direction from the centre [rad] meets the arc. */
+function isWithinSweep(arc: Arc, directionRad: number): boolean {
+  const fullRad = 2 * Math.PI;
+  const turnedRad = (directionRad - arc.startRad) * Math.sign(arc.sweepRad);
+  return ((turnedRad % fullRad) + fullRad) % fullRad <= Math.abs(arc.sweepRad);
+}
+
+function distanceToOneEdgeIn({ from, to }: Edge, point: Point): number {
+  const toEndsIn = Math.min(distanceIn(from, point), distanceIn(to, point));
+  if (from.bulge !== 0) {
+    const arc = arcOf(from, to);
+    const directionRad = Math.atan2(point.yIn - arc.centre.yIn, point.xIn - arc.centre.xIn);
+    if (!isWithinSweep(arc, directionRad)) return toEndsIn;
+    return Math.min(toEndsIn, Math.abs(distanceIn(arc.centre, point) - arc.radiusIn));
+  }
+  const lengthIn = distanceIn(from, to);
+  if (lengthIn === 0) return toEndsIn;
+  const alongIn =
+    ((point.xIn - from.xIn) * (to.xIn - from.xIn) + (point.yIn - from.yIn) * (to.yIn - from.yIn)) / lengthIn;
+  if (alongIn < 0 || alongIn > lengthIn) return toEndsIn;
+  return Math.abs(crossSqIn(from, to, point)) / lengthIn;
+}

@@ -1,0 +1,63 @@
+import type { BarSize, Build, Reinforcement, Slab, Steps } from '../calculate/job.ts';
+import type { BuildSection, SlabInput } from '../read/index.ts';
+import { SHIPPED } from './constants.ts';
+import { inCoreUnit, inCoreUnitOrNull, mapThings } from './quantity.ts';
+import { shapeOf } from './shape.ts';
+
+export function buildOf(input: BuildSection): Build {
+  const { mix } = input;
+  return {
+    slabs: mapThings(input.slabs, slabOf),
+    steps: mapThings(input.steps ?? {}, stepsOf),
+    mix: {
+      strengthPsi: inCoreUnit(mix.strength),
+      airRatio: inCoreUnit(mix.air),
+      slumpIn: inCoreUnit(mix.slump),
+      aggregateIn: inCoreUnit(mix.aggregate),
+      exposure: mix.exposure,
+    },
+  };
+}
+
+function slabOf(id: string, input: SlabInput): Slab {
+  return {
+    id,
+    label: input.label,
+    use: input.use,
+    shape: shapeOf(input),
+    thicknessIn: inCoreUnit(input.thickness),
+    baseIn: inCoreUnit(input.base),
+    digIn: inCoreUnit(input.dig),
+    fall: { slope: inCoreUnit(input.fall.slope), towards: input.fall.towards },
+    reinforcement: reinforcementOf(input.reinforcement),
+    finish: input.finish,
+    jointSpacingIn: inCoreUnitOrNull(input['joint-spacing']),
+    board: input.board,
+    shortBoard: input['short-board'],
+    note: input.note ?? null,
+    crewNote: input['crew-note'] ?? null,
+  };
+}
+
+const BAR_SIZES: Readonly<Record<'3' | '4' | '5', BarSize>> = { 3: 3, 4: 4, 5: 5 };
+
+/** @throws {RangeError} If it is neither mesh nor bars with a spacing, which the checks refuse. */
+function reinforcementOf(input: SlabInput['reinforcement']): Reinforcement {
+  if (input === undefined) return SHIPPED.reinforcement;
+  if (input.mesh !== undefined) return { kind: 'mesh', style: input.mesh };
+  if (input.bars === undefined || input.spacing === undefined)
+    throw new RangeError('bars need a size and a spacing');
+  return { kind: 'bars', size: BAR_SIZES[input.bars], spacingIn: inCoreUnit(input.spacing) };
+}
+
+function stepsOf(id: string, input: NonNullable<BuildSection['steps']>[string]): Steps {
+  return {
+    id,
+    label: input.label,
+    widthIn: inCoreUnit(input.width),
+    riserCount: input.risers,
+    riserIn: inCoreUnit(input.riser),
+    treadIn: inCoreUnit(input.tread),
+    landingIn: inCoreUnit(input.landing),
+  };
+}

@@ -1,0 +1,80 @@
+import type { Company, ProductionRow, TaskId } from '../calculate/job.ts';
+import type { CompanySections, PricingSection, ProductionSection } from '../read/index.ts';
+import { formsOf, machinesOf, towVehicleOf, trailersOf } from './equipment.ts';
+import { inCoreUnit, mapThings } from './quantity.ts';
+import { placesOf, suppliersOf } from './suppliers.ts';
+
+export function companyOf(input: CompanySections): Company {
+  const { company, labor, allowances, safety } = input;
+  return {
+    name: company.name,
+    address: company.address,
+    phone: company.phone,
+    email: company.email,
+    licence: company.licence,
+    insurance: company.insurance,
+    paper: company.paper,
+    labor: {
+      burdenRatio: inCoreUnit(labor.burden),
+      dayHr: inCoreUnit(labor.day),
+      people: mapThings(labor.people, (id, { label, wage }) => ({ id, label, wage })),
+    },
+    machines: machinesOf(input.machines),
+    trailers: trailersOf(input.trailers),
+    towVehicle: towVehicleOf(input['tow-vehicle']),
+    loadReserveLb: inCoreUnit(input['load-reserve']),
+    loadingHr: inCoreUnit(input['loading-time']),
+    places: placesOf(input.places),
+    suppliers: suppliersOf(input.suppliers),
+    forms: formsOf(input.forms),
+    allowances: {
+      baseUnevennessIn: inCoreUnit(allowances['base-unevenness']),
+      spillRatio: inCoreUnit(allowances.spill),
+      baseMarginIn: inCoreUnit(allowances['base-margin']),
+    },
+    production: productionOf(input.production),
+    pricing: pricingOf(input.pricing),
+    safety: {
+      firstAidPerson: safety['first-aid-person'],
+      kitPlace: safety['kit-place'],
+      calls: safety.calls,
+    },
+  };
+}
+
+function productionOf(input: ProductionSection): Company['production'] {
+  const row = (task: TaskId): ProductionRow => {
+    const { pace, people, machine = null, operator = null } = input[task];
+    return { task, pace, people, machine, operator };
+  };
+  return {
+    'set-up': row('set-up'),
+    'saw-cut': row('saw-cut'),
+    'break-out': row('break-out'),
+    dig: row('dig'),
+    base: row('base'),
+    form: row('form'),
+    reinforce: row('reinforce'),
+    place: row('place'),
+    finish: row('finish'),
+    cure: row('cure'),
+    'saw-joints': row('saw-joints'),
+    strip: row('strip'),
+    backfill: row('backfill'),
+    clean: row('clean'),
+  };
+}
+
+function pricingOf(input: PricingSection): Company['pricing'] {
+  return {
+    overheadRatio: inCoreUnit(input.overhead),
+    marginRatio: inCoreUnit(input.margin),
+    taxRatio: inCoreUnit(input.tax),
+    taxOn: input['tax-on'],
+    minimumChargeUsd: input['minimum-charge'],
+    payments: input.payments.map(({ label, share }) => ({ label, shareRatio: inCoreUnit(share) })),
+    validDays: input['valid-for'],
+    warranty: input.warranty,
+    clauses: Object.values(input.clauses ?? {}).map(({ question, answer }) => ({ question, answer })),
+  };
+}

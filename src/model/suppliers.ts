@@ -1,0 +1,105 @@
+import type { DumpPlace, Suppliers } from '../calculate/job.ts';
+import type { PlacesSection, SuppliersSection } from '../read/index.ts';
+import { cuFtPerCuYd, cuFtPerGal, ftPerMi, inPerFt, lbPerTon, multiplyR } from '../units/index.ts';
+import { SHIPPED } from './constants.ts';
+import { inCoreUnit, inUnitOf, mapThings } from './quantity.ts';
+
+const inPerMi = multiplyR(inPerFt, ftPerMi);
+
+export function placesOf(input: PlacesSection): Readonly<Record<string, DumpPlace>> {
+  return mapThings(input, (id, place) => ({
+    id,
+    label: place.label,
+    address: place.address,
+    accepts: place.accepts,
+    fee: place.fee,
+    minimumUsd: place.minimum ?? SHIPPED.minimumUsd,
+    distanceMi: inUnitOf(place.distance, inPerMi),
+    driveHr: inCoreUnit(place.drive),
+    turnHr: inCoreUnit(place.turn),
+    sellsBase: place['sells-base'],
+  }));
+}
+
+export function suppliersOf(input: SuppliersSection): Suppliers {
+  return {
+    concrete: concreteOf(input.concrete),
+    bagged: baggedOf(input.bagged),
+    base: baseOf(input.base),
+    mesh: meshOf(input.mesh),
+    bars: barsOf(input.bars),
+    sundries: sundriesOf(input.sundries),
+  };
+}
+
+function concreteOf(input: SuppliersSection['concrete']): Suppliers['concrete'] {
+  return {
+    label: input.label,
+    phone: input.phone,
+    price: input.price,
+    incrementCuYd: inUnitOf(input.increment, cuFtPerCuYd),
+    truckCuYd: inUnitOf(input.truck, cuFtPerCuYd),
+    shortLoadBelowCuYd: inUnitOf(input['short-load-below'], cuFtPerCuYd),
+    shortLoadFeeUsd: input['short-load-fee'],
+    noticeDays: input.notice,
+  };
+}
+
+function baggedOf(input: SuppliersSection['bagged']): Suppliers['bagged'] {
+  return {
+    label: input.label,
+    phone: input.phone,
+    price: input.price,
+    yieldCuFt: inCoreUnit(input.yield),
+    weightLb: inCoreUnit(input.weight),
+    mixing: input.mixing,
+  };
+}
+
+function baseOf(input: SuppliersSection['base']): Suppliers['base'] {
+  return {
+    label: input.label,
+    phone: input.phone,
+    price: input.price,
+    incrementTon: inUnitOf(input.increment, lbPerTon),
+    deliveryUsd: input.delivery,
+    deliveryTon: inUnitOf(input['delivery-load'], lbPerTon),
+    compactedLbPerCuFt: inCoreUnit(input['compacted-weight']),
+    looseOverCompacted: input['loose-over-compacted'],
+    noticeDays: input.notice,
+  };
+}
+
+function meshOf(input: SuppliersSection['mesh']): Suppliers['mesh'] {
+  return {
+    label: input.label,
+    phone: input.phone,
+    sheetLengthIn: inCoreUnit(input['sheet-length']),
+    sheetWidthIn: inCoreUnit(input['sheet-width']),
+    lapIn: inCoreUnit(input.lap),
+    price: input.price,
+  };
+}
+
+function barsOf(input: SuppliersSection['bars']): Suppliers['bars'] {
+  return {
+    label: input.label,
+    phone: input.phone,
+    stockIn: inCoreUnit(input.stock),
+    lapDiameters: input.lap,
+    price: input.price,
+  };
+}
+
+function sundriesOf(input: SuppliersSection['sundries']): Suppliers['sundries'] {
+  return {
+    label: input.label,
+    phone: input.phone,
+    curingCoverageSqFtPerGal: inCoreUnit(input['curing-coverage']),
+    curingPackGal: inUnitOf(input['curing-pack'], cuFtPerGal),
+    curingPriceUsd: input['curing-price'],
+    isolationStripIn: inCoreUnit(input['isolation-strip']),
+    isolationPriceUsd: input['isolation-price'],
+    chairPriceUsd: input['chair-price'],
+  };
+}

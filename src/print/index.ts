@@ -1,0 +1,25 @@
+export { type CacheKeyParts, cacheKey, openCache, type PdfCache } from './cache.ts';
+export {
+  type BrowserCandidate,
+  type BrowserFound,
+  type BrowserSearch,
+  type BrowserTools,
+  browserCandidates,
+  type ExplicitMissing,
+  findBrowser,
+  type NoBrowser,
+  searchOnThisMachine,
+  toolsOnThisMachine,
+} from './find-browser.ts';
+export { launch, PINNED_IDENTITY, type RunningBrowser, startBrowser } from './launch.ts';
+export { isAlive, withLock } from './lock.ts';
+export { type PdfFacts, pdfFacts } from './pdf-facts.ts';
+export { PIN_VERSION, pinPdf } from './pin.ts';
+export {
+  type PrintFailure,
+  type PrintJob,
+  type PrintOptions,
+  type PrintReport,
+  printPdfs,
+} from './print-pdf.ts';
+export { PINNED_CHROMIUM, type UnpackedBrowser, unpackChromium } from './unpack.ts';

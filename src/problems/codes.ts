@@ -1,0 +1,160 @@
+import type { Measure, Thing } from './things.ts';
+
+type Nothing = Readonly<Record<never, never>>;
+type Written = { readonly value: string; readonly forms: readonly string[] };
+
+/** A unit missing is told apart by what was measured: `length-without-unit`. */
+type WithoutUnit = { readonly [M in Measure as `${M}-without-unit`]: Written };
+
+/**
+ * Every problem the input can have: its permanent code and the parts of its message.
+ * The texts are in `src/words/problems-<language>.ts`, one small function a code.
+ */
+export type ProblemParts = WithoutUnit &
+  CorePartsByCode & {
+    // The folder and its files
+    readonly 'no-folder': Nothing;
+    readonly 'no-jobs': Nothing;
+    readonly 'unknown-job': { readonly name: string; readonly nearest: string | null };
+    readonly 'folder-name': { readonly name: string };
+    readonly 'no-yaml': Nothing;
+    readonly 'other-file': {
+      readonly name: string;
+      readonly nearest: string | null;
+      readonly known: readonly string[];
+    };
+    readonly 'folder-not-read': { readonly name: string };
+    readonly 'not-a-plain-file': Nothing;
+    readonly 'file-too-large': { readonly size: string; readonly most: string };
+    readonly 'unreadable-file': { readonly reason: string };
+    readonly 'not-utf8': Nothing;
+    readonly 'empty-file': Nothing;
+    readonly 'section-twice': { readonly section: string; readonly where: string };
+    readonly 'section-elsewhere': { readonly section: string; readonly file: string };
+
+    // YAML
+    readonly 'not-yaml': { readonly reason: string };
+    readonly 'tab-indent': Nothing;
+    readonly indent: Nothing;
+    readonly 'colon-in-text': Nothing;
+    readonly 'colon-without-space': { readonly text: string };
+    readonly 'text-after-quote': Nothing;
+    readonly 'quote-not-closed': Nothing;
+    readonly 'bracket-not-closed': Nothing;
+    readonly 'first-character': { readonly character: string };
+    readonly 'more-than-one-document': Nothing;
+    readonly 'duplicate-key': { readonly key: string; readonly line: string };
+    readonly 'tag-refused': { readonly tag: string };
+    readonly 'merge-key-refused': Nothing;
+    readonly 'unknown-anchor': { readonly name: string };
+    readonly 'too-many-values': { readonly most: string };
+    readonly 'too-deep': { readonly most: string };
+    readonly 'key-not-text': Nothing;
+    readonly 'cut-off-by-hash': { readonly kept: string };
+    readonly 'number-split-by-comma': { readonly number: string };
+    readonly 'text-split-by-comma': { readonly text: string };
+    readonly 'empty-value': { readonly key: string };
+
+    // Keys and shapes
+    readonly 'unknown-key': {
+      readonly key: string;
+      readonly thing: Thing;
+      readonly nearest: string | null;
+      readonly known: readonly string[];
+    };
+    readonly 'missing-key': { readonly key: string; readonly thing: Thing; readonly example: string | null };
+    readonly 'missing-section': { readonly section: string; readonly file: string | null };
+  readonly 'bad-id': { readonly id: string };
+    readonly 'not-a-corner-number': { readonly key: string };
+    readonly 'keys-expected': { readonly known: readonly string[] };
+    readonly 'list-expected': Nothing;
+    readonly 'one-value-expected': { readonly forms: readonly string[] };
+    readonly 'list-length': { readonly count: string; readonly wanted: string };
+
+    // Values
+    readonly 'unknown-unit': Written & { readonly measure: Measure };
+    readonly 'wrong-kind': Written & { readonly measure: Measure };
+    readonly 'not-a-number': Written;
+    readonly 'not-dollars': Written;
+    readonly 'not-a-date': Written;
+    readonly 'not-yes-no': Written;
+    readonly 'not-a-count': Written;
+    readonly 'not-whole-days': Written;
+    readonly 'stray-quote': Written;
+    readonly 'not-above-zero': { readonly value: string };
+    readonly 'too-small': { readonly value: string; readonly least: string };
+    readonly 'too-large': { readonly value: string; readonly most: string };
+    readonly 'not-a-choice': {
+      readonly value: string;
+      readonly choices: readonly string[];
+      readonly nearest: string | null;
+    };
+    readonly 'character-not-in-font': { readonly character: string; readonly code: string };
+    readonly 'control-character': { readonly code: string };
+    readonly 'text-too-long': { readonly count: string; readonly most: string };
+
+    // What does not fit together
+    readonly 'unknown-id': {
+      readonly id: string;
+      readonly thing: Thing;
+      readonly nearest: string | null;
+      readonly known: readonly string[];
+    };
+    readonly 'named-twice': { readonly id: string };
+    readonly 'no-slab': Nothing;
+    readonly 'nobody-named': Nothing;
+    readonly 'no-outline': { readonly thing: Thing };
+    readonly 'two-outlines': { readonly thing: Thing };
+    readonly 'too-few-corners': { readonly count: string };
+    readonly 'no-such-corner': { readonly corner: string; readonly count: string };
+    readonly 'no-such-edge': { readonly edge: string; readonly count: string };
+    readonly 'reinforcement-unclear': Nothing;
+    readonly 'bars-without-spacing': Nothing;
+    readonly 'spacing-without-bars': Nothing;
+    readonly 'edit-unclear': { readonly known: readonly string[] };
+    readonly 'edit-lacks': { readonly edit: string; readonly key: string; readonly example: string };
+    readonly 'edit-extra': { readonly edit: string; readonly key: string };
+    readonly 'rule-twice': { readonly code: string; readonly where: string };
+    readonly 'limit-kind': { readonly value: string; readonly forms: readonly string[] };
+  };
+
+/** What the core may find, on a job that reads well; it gives every part as text. */
+export type CorePartsByCode = {
+  readonly 'outline-crosses-itself': { readonly first: string; readonly second: string };
+  readonly 'outline-without-area': Nothing;
+  readonly 'corner-does-not-fit': {
+    readonly corner: string;
+    readonly wanted: string;
+    readonly available: string;
+  };
+  readonly 'truck-below-increment': { readonly truck: string; readonly increment: string };
+  readonly 'starts-on-weekend': { readonly on: string; readonly weekday: string };
+  readonly 'wage-not-per-hour': { readonly unit: string };
+  readonly 'pace-unit': { readonly task: string; readonly unit: string; readonly wanted: string };
+  readonly 'rate-unit': { readonly unit: string; readonly wanted: string };
+  readonly 'acknowledgement-without-finding': { readonly finding: string; readonly where: string };
+  readonly 'mesh-lap-too-long': { readonly lap: string; readonly sheet: string };
+  readonly 'bar-lap-too-long': { readonly lap: string; readonly stock: string };
+  readonly 'no-payload': {
+    readonly trailer: string;
+    readonly limit: string;
+    readonly allowsLb: string;
+    readonly emptyLb: string;
+    readonly reserveLb: string;
+  };
+  readonly 'no-trailer': Nothing;
+  readonly 'no-place-for-stream': { readonly stream: string };
+  readonly 'overhead-and-margin-take-all': { readonly overhead: string; readonly margin: string };
+  readonly 'payments-not-whole': { readonly sum: string };
+};
+
+export type ProblemCode = keyof ProblemParts;
+
+/** One sentence or a few for each code. A code without one does not compile. */
+export type ProblemTexts = { readonly [C in ProblemCode]: (parts: ProblemParts[C]) => string };
+
+/** The texts of the problems and the line that closes a list of them. */
+export type ProblemWords = {
+  readonly texts: ProblemTexts;
+  readonly closing: (counts: { readonly problemCount: number; readonly fileCount: number }) => string;
+};

@@ -1,0 +1,87 @@
+import type { z } from 'zod';
+import { lazily } from './leaf.ts';
+import { ABOVE_ZERO, count, FROM_ZERO, length, quantity, share } from './quantities.ts';
+import { byId, choice, outlineKeys, reference, thing } from './shape.ts';
+import { crewText, publicText } from './text.ts';
+
+const reinforcement = () =>
+  thing('reinforcement', {
+    mesh: choice(
+      ['6x6-w1.4', '6x6-w2.1', '6x6-w2.9', '6x6-w4.0', '4x4-w1.4', '4x4-w2.9'],
+      'Style of the welded wire.',
+    ).optional(),
+    bars: choice(['3', '4', '5'], 'Bar size, in eighths of an inch.').optional(),
+    spacing: length(
+      { least: '3 in', most: '4 ft' },
+      'Bar to bar, both ways; only with bars.',
+      '18 in',
+    ).optional(),
+  });
+
+const slab = () =>
+  thing('slab', {
+    label: publicText('What it is called on paper.', 'Driveway'),
+    use: choice(['driveway', 'walk', 'patio', 'porch'], 'What it is for.'),
+    ...outlineKeys(),
+    thickness: length({ ...ABOVE_ZERO, most: '2 ft' }, 'How thick the new concrete is.', '4 in'),
+    base: length({ ...FROM_ZERO, most: '4 ft' }, 'Compacted stone below it; 0 in for none.', '4 in'),
+    dig: length({ ...FROM_ZERO, most: '6 ft' }, 'Soil dug out below the old slab; 0 in for none.', '4 in'),
+    fall: thing('fall', {
+      slope: quantity('slope', FROM_ZERO, 'How much it falls.', '1/4 in per ft'),
+      towards: publicText('Where the water goes.', 'the street'),
+    }),
+    reinforcement: reinforcement().optional(),
+    finish: choice(['broom', 'float', 'exposed-aggregate'], 'How the top is finished.'),
+    'joint-spacing': length(
+      { least: '1 ft', most: '40 ft' },
+      'Only where the job asks for its own; the table is taken if not given.',
+      '10 ft',
+    ).optional(),
+    board: reference('Id of a form board of the company.', '2x4'),
+    'short-board': choice(
+      ['drop-base', 'pack'],
+      'What is done where the board is lower than the slab is thick.',
+    ),
+    note: publicText(
+      'A line about this slab for the client.',
+      'The two corners at the street are rounded.',
+    ).optional(),
+    'crew-note': crewText(
+      'A line about this slab for the crew.',
+      'Stretch the string from the porch step',
+    ).optional(),
+  });
+
+const steps = () =>
+  thing('steps', {
+    label: publicText('What they are called on paper.', 'Step at the back door'),
+    width: length(ABOVE_ZERO, 'Width of the flight and of its landing.', '5 ft'),
+    risers: count({ least: 1, most: 30 }, 'How many steps up.', '2'),
+    riser: length({ ...ABOVE_ZERO, most: '2 ft' }, 'Height of one step.', '6 1/2 in'),
+    tread: length({ ...ABOVE_ZERO, most: '6 ft' }, 'Depth of one step.', '12 in'),
+    landing: length(FROM_ZERO, 'Depth of the landing at the top; 0 in for none.', '3 ft'),
+  });
+
+const mix = () =>
+  thing('mix', {
+    strength: quantity('strength', { least: '1,000 psi' }, 'Compressive strength at 28 days.', '4000 psi'),
+    air: share({ ...FROM_ZERO, most: '12 %' }, 'Air content.', '6 %'),
+    slump: length({ ...FROM_ZERO, most: '12 in' }, 'How far it sinks in the cone.', '4 in'),
+    aggregate: length({ ...ABOVE_ZERO, most: '3 in' }, 'Largest stone.', '3/4 in'),
+    exposure: choice(
+      ['no-freezing', 'freezing', 'freezing-and-deicers'],
+      'What the weather and the salt do to it.',
+    ),
+  });
+
+/** What will be there. */
+export const buildSection = lazily(() =>
+  thing('build', {
+    slabs: byId(slab(), 'The new slabs, each under an id.'),
+    steps: byId(steps(), 'Straight flights of solid steps, each under an id.').optional(),
+    mix: mix(),
+  }),
+);
+
+export type BuildSection = z.output<ReturnType<typeof buildSection>>;
+export type SlabInput = z.output<ReturnType<typeof slab>>;

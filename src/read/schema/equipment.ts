@@ -1,0 +1,115 @@
+import type { z } from 'zod';
+import { lazily } from './leaf.ts';
+import {
+  ABOVE_ZERO,
+  count,
+  duration,
+  FROM_ZERO,
+  length,
+  money,
+  rate,
+  share,
+  weight,
+  yesNo,
+} from './quantities.ts';
+import { byId, choice, thing } from './shape.ts';
+import { crewText, publicText } from './text.ts';
+
+export const machinesSection = lazily(() =>
+  byId(
+    thing('machine', {
+      label: crewText('What it is called on the work order.', 'Compact loader with breaker'),
+      kind: choice(
+        ['loader-with-breaker', 'jackhammer', 'walk-behind-saw', 'cut-off-saw', 'plate-compactor', 'mixer'],
+        'What it is; decides on dust and noise.',
+      ),
+      cost: rate(['h', 'day'], 'What it costs you, owned or rented.', '$48 per h'),
+      cab: choice(['enclosed', 'open', 'none'], 'Where the operator sits.'),
+      wet: yesNo('Water is fed to its blade or point all the time.'),
+    }),
+    'Machines you own or rent, each under an id.',
+  ),
+);
+
+const ratingPlate = (description: string, example: string) => weight(ABOVE_ZERO, description, example);
+
+export const trailersSection = lazily(() =>
+  byId(
+    thing('trailer', {
+      label: crewText('What it is called on the work order.', '14 ft dump trailer'),
+      'gross-rating': ratingPlate('Gross rating on its plate.', '14,000 lb'),
+      'axle-rating': ratingPlate('Rating of its axles together.', '14,000 lb'),
+      empty: ratingPlate('Its weight empty, from a scale ticket.', '4,200 lb'),
+      box: thing('box', {
+        length: length(ABOVE_ZERO, 'Inside length.', '14 ft'),
+        width: length(ABOVE_ZERO, 'Inside width.', '7 ft'),
+        height: length(ABOVE_ZERO, 'Height of the sides.', '2 ft'),
+      }),
+    }),
+    'Trailers, each under an id.',
+  ),
+);
+
+export const towVehicleSection = lazily(() =>
+  thing('tow-vehicle', {
+    label: crewText('What it is called on the work order.', 'One-ton truck'),
+    'tow-rating': ratingPlate('Most it may tow.', '16,000 lb'),
+    'combined-rating': ratingPlate('Most that truck and trailer may weigh together.', '25,000 lb'),
+    'gross-rating': ratingPlate('Gross rating on its plate.', '12,400 lb'),
+    curb: ratingPlate('Its weight ready to drive, without people.', '7,300 lb'),
+    carries: weight(FROM_ZERO, 'People, tools and fuel that ride in it.', '900 lb'),
+    'hitch-rating': ratingPlate('Most weight on the hitch.', '2,400 lb'),
+    cost: rate(['mi', 'h'], 'What driving it costs.', '$0.95 per mi'),
+  }),
+);
+
+export const loadReserveSection = lazily(() =>
+  weight({ ...FROM_ZERO, most: '20,000 lb' }, 'Kept free on every load.', '300 lb'),
+);
+
+export const loadingTimeSection = lazily(() =>
+  duration({ ...FROM_ZERO, most: '24 h' }, 'Loading one trailer.', '25 min'),
+);
+
+export const formsSection = lazily(() =>
+  thing('forms', {
+    boards: byId(
+      thing('board', {
+        height: length({ ...ABOVE_ZERO, most: '2 ft' }, 'Its true height, not its name.', '3 1/2 in'),
+        length: length(ABOVE_ZERO, 'How long it is.', '16 ft'),
+        'on-hand': count({ least: 0, most: 10_000 }, 'How many you have.', '24'),
+        price: money('What one more costs.', '$9.40'),
+      }),
+      'Form boards, each under an id.',
+    ),
+    'stake-spacing': length({ least: '6 in', most: '20 ft' }, 'Stake to stake.', '3 ft'),
+    'stake-price': money('What one more stake costs.', '$1.10'),
+    'stakes-on-hand': count({ least: 0, most: 100_000 }, 'How many you have.', '90'),
+  }),
+);
+
+export const allowancesSection = lazily(() =>
+  thing('allowances', {
+    'base-unevenness': length({ ...FROM_ZERO, most: '6 in' }, 'How low the base lies on average.', '1/4 in'),
+    spill: share({ ...FROM_ZERO, most: '50 %' }, 'Concrete that is lost or left in the truck.', '3 %'),
+    'base-margin': length({ ...FROM_ZERO, most: '10 ft' }, 'How far the base runs past the forms.', '6 in'),
+  }),
+);
+
+export const safetySection = lazily(() =>
+  thing('safety', {
+    'first-aid-person': crewText('Who gives first aid.', 'The foreman, card in the truck'),
+    'kit-place': crewText('Where the kit is.', "Behind the driver's seat, with the eyewash"),
+    calls: publicText(
+      'Who calls, and who meets the ambulance.',
+      'The foreman calls; the second person walks to the street',
+    ),
+  }),
+);
+
+export type MachinesSection = z.output<ReturnType<typeof machinesSection>>;
+export type TrailersSection = z.output<ReturnType<typeof trailersSection>>;
+export type TowVehicleSection = z.output<ReturnType<typeof towVehicleSection>>;
+export type FormsSection = z.output<ReturnType<typeof formsSection>>;
+export type AllowancesSection = z.output<ReturnType<typeof allowancesSection>>;
+export type SafetySection = z.output<ReturnType<typeof safetySection>>;

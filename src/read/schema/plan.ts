@@ -1,0 +1,19 @@
+import { z } from 'zod';
+import { lazily } from './leaf.ts';
+import { date } from './quantities.ts';
+import { reference, thing } from './shape.ts';
+
+/** When, and with whom and what. */
+export const planSection = lazily(() =>
+  thing('plan', {
+    'starts-on': date('First day of work.', '2026-05-04'),
+    crew: z
+      .array(reference('Id of a person of the company.', 'foreman'))
+      .meta({ description: 'Who comes.', examples: [['foreman', 'laborer']] }),
+    trailers: z
+      .array(reference('Id of a trailer of the company.', 'long-box'))
+      .meta({ description: 'Which trailers come.', examples: [['long-box']] }),
+  }),
+);
+
+export type PlanSection = z.output<ReturnType<typeof planSection>>;

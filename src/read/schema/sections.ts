@@ -1,0 +1,91 @@
+import type { z } from 'zod';
+import { type BuildSection, buildSection } from './build.ts';
+import { type CompanySection, companySection } from './company.ts';
+import {
+  type AllowancesSection,
+  allowancesSection,
+  type FormsSection,
+  formsSection,
+  loadingTimeSection,
+  loadReserveSection,
+  type MachinesSection,
+  machinesSection,
+  type SafetySection,
+  safetySection,
+  type TowVehicleSection,
+  type TrailersSection,
+  towVehicleSection,
+  trailersSection,
+} from './equipment.ts';
+import { type JobSection, jobSection } from './job.ts';
+import { type LaborSection, laborSection } from './labor.ts';
+import { type PlanSection, planSection } from './plan.ts';
+import { type PriceSection, priceSection } from './price.ts';
+import { type PricingSection, pricingSection } from './pricing.ts';
+import { type ProductionSection, productionSection } from './production.ts';
+import { type RuleChangesSection, ruleChangesSection } from './rules.ts';
+import { type SiteSection, siteSection } from './site.ts';
+import { type PlacesSection, placesSection, type SuppliersSection, suppliersSection } from './suppliers.ts';
+import type { Quantity } from '../../units/index.ts';
+
+/** The sections of a job, as read. */
+export type JobSections = {
+  readonly job: JobSection;
+  readonly site: SiteSection;
+  readonly build: BuildSection;
+  readonly plan: PlanSection;
+  readonly price: PriceSection | undefined;
+};
+
+/** The sections of the company folder, as read. */
+export type CompanySections = {
+  readonly company: CompanySection;
+  readonly labor: LaborSection;
+  readonly production: ProductionSection;
+  readonly allowances: AllowancesSection;
+  readonly machines: MachinesSection;
+  readonly trailers: TrailersSection;
+  readonly 'tow-vehicle': TowVehicleSection;
+  readonly 'load-reserve': Quantity<'weight'>;
+  readonly 'loading-time': Quantity<'duration'>;
+  readonly forms: FormsSection;
+  readonly places: PlacesSection;
+  readonly suppliers: SuppliersSection;
+  readonly pricing: PricingSection;
+  readonly safety: SafetySection;
+  readonly rules: RuleChangesSection | undefined;
+};
+
+export type Section = { readonly schema: () => z.ZodType; readonly isRequired: boolean };
+
+const required = (schema: () => z.ZodType): Section => ({ schema, isRequired: true });
+const optional = (schema: () => z.ZodType): Section => ({ schema, isRequired: false });
+
+export const JOB_SECTIONS: { readonly [K in keyof JobSections]: Section } = {
+  job: required(jobSection),
+  site: required(siteSection),
+  build: required(buildSection),
+  plan: required(planSection),
+  price: optional(priceSection),
+};
+
+/** In a job, the company's own sections under this key replace what the company folder says. */
+export const OVERRIDES = 'company';
+
+export const COMPANY_SECTIONS: { readonly [K in keyof CompanySections]: Section } = {
+  company: required(companySection),
+  labor: required(laborSection),
+  production: required(productionSection),
+  allowances: required(allowancesSection),
+  machines: required(machinesSection),
+  trailers: required(trailersSection),
+  'tow-vehicle': required(towVehicleSection),
+  'load-reserve': required(loadReserveSection),
+  'loading-time': required(loadingTimeSection),
+  forms: required(formsSection),
+  places: required(placesSection),
+  suppliers: required(suppliersSection),
+  pricing: required(pricingSection),
+  safety: required(safetySection),
+  rules: optional(ruleChangesSection),
+};

@@ -1,0 +1,140 @@
+import { z } from 'zod';
+import { lazily } from './leaf.ts';
+import {
+  ABOVE_ZERO,
+  count,
+  days,
+  duration,
+  FROM_ZERO,
+  length,
+  money,
+  pace,
+  quantity,
+  rate,
+  times,
+  weight,
+  yesNo,
+} from './quantities.ts';
+import { byId, choice, thing } from './shape.ts';
+import { crewText } from './text.ts';
+
+export const placesSection = lazily(() =>
+  byId(
+    thing('place', {
+      label: crewText('What it is called on the haul plan.', 'County landfill'),
+      address: crewText('Its address.', '9 Ridge Road'),
+      accepts: z
+        .array(
+          choice(
+            ['clean-concrete', 'concrete-with-steel', 'masonry', 'asphalt', 'soil'],
+            'One kind of load.',
+          ),
+        )
+        .meta({ description: 'What it takes.', examples: [['clean-concrete', 'soil']] }),
+      fee: rate(['load', 'ton', 'yd3'], 'What it charges.', '$38 per ton', '$45 per load'),
+      minimum: money('The least it charges for a visit; $0 if not given.', '$25').optional(),
+      distance: length({ ...FROM_ZERO, most: '500 mi' }, 'One way.', '14 mi'),
+      drive: duration({ ...FROM_ZERO, most: '24 h' }, 'One way, loaded.', '30 min'),
+      turn: duration({ ...FROM_ZERO, most: '24 h' }, 'At the gate, on the scale and tipping.', '20 min'),
+      'sells-base': yesNo('Whether base material can ride back from there.'),
+    }),
+    'Places that take rubble, each under an id.',
+  ),
+);
+
+const MOST_NOTICE_DAYS = 60;
+const asked = () => ({
+  label: crewText('Who sells it.', 'Riverside ready-mix'),
+  phone: crewText('Telephone for orders.', '555-0170'),
+});
+const notice = () => days(MOST_NOTICE_DAYS, 'How long before it must be ordered.', '2 days', '1 day');
+const priceEach = (description: string, example: string) => money(description, example);
+
+const concrete = () =>
+  thing('concrete-supplier', {
+    ...asked(),
+    price: rate(['yd3', 'cu ft', 'm3'], 'Price of the mix, delivered.', '$172 per yd3'),
+    increment: quantity('volume', { ...ABOVE_ZERO, most: '10 yd3' }, 'Orders go up by this.', '1/4 yd3'),
+    truck: quantity('volume', { ...ABOVE_ZERO, most: '20 yd3' }, 'What one truck brings.', '10 yd3'),
+    'short-load-below': quantity(
+      'volume',
+      { ...FROM_ZERO, most: '20 yd3' },
+      'Loads below this pay the fee; 0 yd3 for none.',
+      '4 yd3',
+    ),
+    'short-load-fee': money('Fee for such a load.', '$120'),
+    notice: notice(),
+  });
+
+const bagged = () =>
+  thing('bag-supplier', {
+    ...asked(),
+    price: rate(['bag', 'each'], 'Price of a bag.', '$6.75 per bag'),
+    yield: quantity('volume', { ...ABOVE_ZERO, most: '5 cu ft' }, 'Concrete from one bag.', '0.6 cu ft'),
+    weight: weight({ ...ABOVE_ZERO, most: '500 lb' }, 'Weight of a bag.', '80 lb'),
+    mixing: pace(['each'], 'Bags that one person mixes and places in an hour.', '12 each per h'),
+  });
+
+const base = () =>
+  thing('base-supplier', {
+    ...asked(),
+    price: rate(['ton'], 'Price at the yard.', '$19 per ton'),
+    increment: weight({ ...ABOVE_ZERO, most: '20 tons' }, 'Orders go up by this.', '0.5 tons'),
+    delivery: money('What bringing one load costs.', '$110'),
+    'delivery-load': weight(ABOVE_ZERO, 'What one delivery brings.', '12 tons'),
+    'compacted-weight': quantity(
+      'density',
+      { least: '50 lb per cu ft' },
+      'Its weight once compacted.',
+      '130 lb per cu ft',
+    ),
+    'loose-over-compacted': times({ least: '1', most: '3' }, 'Loose volume over compacted volume.', '1.25'),
+    notice: notice(),
+  });
+
+const mesh = () =>
+  thing('mesh-supplier', {
+    ...asked(),
+    'sheet-length': length(ABOVE_ZERO, 'Length of a sheet.', '10 ft'),
+    'sheet-width': length(ABOVE_ZERO, 'Width of a sheet.', '5 ft'),
+    lap: length(FROM_ZERO, 'How far sheets overlap.', '8 in'),
+    price: rate(['sheet', 'each'], 'Price of a sheet.', '$14.50 per sheet'),
+  });
+
+const bars = () =>
+  thing('bar-supplier', {
+    ...asked(),
+    stock: length(ABOVE_ZERO, 'Length of a bar as sold.', '20 ft'),
+    lap: count({ least: 0, most: 200 }, 'How far bars overlap, in bar diameters.', '40'),
+    price: rate(['lb'], 'Price of the steel.', '$1.15 per lb'),
+  });
+
+const sundries = () =>
+  thing('sundries', {
+    ...asked(),
+    'curing-coverage': quantity(
+      'coverage',
+      ABOVE_ZERO,
+      'What a gallon of curing compound covers.',
+      '200 sq ft per gal',
+    ),
+    'curing-pack': quantity('volume', { ...ABOVE_ZERO, most: '500 gal' }, 'What one pack holds.', '5 gal'),
+    'curing-price': priceEach('Price of a pack.', '$78'),
+    'isolation-strip': length(ABOVE_ZERO, 'Length of a strip of joint filler.', '10 ft'),
+    'isolation-price': priceEach('Price of a strip.', '$6.20'),
+    'chair-price': priceEach('Price of a bar chair.', '$0.35'),
+  });
+
+export const suppliersSection = lazily(() =>
+  thing('suppliers', {
+    concrete: concrete(),
+    bagged: bagged(),
+    base: base(),
+    mesh: mesh(),
+    bars: bars(),
+    sundries: sundries(),
+  }),
+);
+
+export type PlacesSection = z.output<ReturnType<typeof placesSection>>;
+export type SuppliersSection = z.output<ReturnType<typeof suppliersSection>>;

@@ -1,0 +1,3 @@
+import { writeJsonSchemas } from './json-schemas.ts';
+
+writeJsonSchemas();

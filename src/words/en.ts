@@ -1,0 +1,22 @@
+import { calculation } from './en/calculation.ts';
+import { common } from './en/common.ts';
+import { findings } from './en/findings.ts';
+import { jobsPage } from './en/jobs-page.ts';
+import { materials } from './en/materials.ts';
+import { proposal } from './en/proposal.ts';
+import { safety } from './en/safety.ts';
+import { siteWalk } from './en/site-walk.ts';
+import { workOrder } from './en/work-order.ts';
+
+/** All fixed text of the documents, in English. */
+export const en = {
+  common,
+  proposal,
+  workOrder,
+  materials,
+  safety,
+  calculation,
+  siteWalk,
+  jobsPage,
+  findings,
+} as const;

@@ -1,0 +1,85 @@
+import { calcCost } from '../../../src/calculate/cost/index.ts';
+import type { Company } from '../../../src/calculate/job.ts';
+import type { CrewText, OfficeText } from '../../../src/calculate/text.ts';
+import { rational } from '../../../src/units/index.ts';
+import { crewOf, fig, machine, machines, production, rate, usd } from '../crew/a-plan.ts';
+
+const called = { label: 'Supplier' as CrewText, phone: '555-0100' as CrewText };
+
+export const suppliers: Pick<Company['suppliers'], 'base' | 'mesh' | 'bars' | 'bagged' | 'sundries'> = {
+  base: {
+    ...called,
+    price: rate('24.50', 'ton'),
+    incrementTon: 1,
+    deliveryUsd: usd('90.00'),
+    deliveryTon: 15,
+    compactedLbPerCuFt: 130,
+    looseOverCompacted: 1.2,
+    noticeDays: 1,
+  },
+  bagged: {
+    ...called,
+    price: rate('6.45', 'bag'),
+    yieldCuFt: 0.6,
+    weightLb: 80,
+    mixing: { perHour: rational(12), unit: 'each', text: '12 each per h' },
+  },
+  mesh: { ...called, sheetLengthIn: 240, sheetWidthIn: 60, lapIn: 8, price: rate('31.00', 'sheet') },
+  bars: { ...called, stockIn: 240, lapDiameters: 40, price: rate('0.92', 'lb') },
+  sundries: {
+    ...called,
+    curingCoverageSqFtPerGal: 200,
+    curingPackGal: 1,
+    curingPriceUsd: usd('28.00'),
+    isolationStripIn: 120,
+    isolationPriceUsd: usd('4.75'),
+    chairPriceUsd: usd('0.35'),
+  },
+};
+
+export const ownForms: Company['forms'] = {
+  boards: {
+    'two-by-four': { id: 'two-by-four', heightIn: 3.5, lengthIn: 192, onHandCount: 6, priceUsd: usd('9.80') },
+  },
+  stakeSpacingIn: 36,
+  stakePriceUsd: usd('1.15'),
+  stakesOnHandCount: 30,
+};
+
+type Input = Parameters<typeof calcCost>[0];
+
+/** What `aCrew` does, with amounts that are easy to multiply by hand. */
+export function aCostInput(changed: Partial<Input> = {}): Input {
+  const crew = crewOf();
+  return {
+    laborUsdPerHr: fig(usd('40.00'), '$/h'),
+    crew: crew.figures,
+    firstPhasesShareDay: crew.data.firstPhasesShareDay,
+    haul: {
+      base: { delivered: fig(1, 'each'), 'delivery-cost': fig(usd('90.00'), '$') },
+      total: { hours: fig(6, 'h'), miles: fig(62.5, 'mi'), fees: fig(usd('184.355'), '$') },
+    },
+    base: { total: { 'order-tons': fig(17, 'ton') } },
+    forms: { boards: { 'two-by-four': { shortage: fig(2, 'each') } }, stakes: { shortage: fig(10, 'each') } },
+    reinforcement: {
+      total: { sheets: fig(9, 'each'), 'bought-bars': fig(0, 'each'), chairs: fig(100, 'each') },
+    },
+    concrete: { truck: { cost: fig(usd('1850.00'), '$') }, bags: { count: fig(450, 'each') } },
+    joints: { total: { isolation: fig(18, 'ft') } },
+    supply: 'truck',
+    production: production(),
+    machines,
+    towVehicle: { cost: rate('0.85', 'mi') },
+    suppliers,
+    ownForms,
+    otherCosts: { permit: { id: 'permit', label: 'Permit' as OfficeText, costUsd: usd('75.00') } },
+    curedSqFt: fig(720, 'sq ft'),
+    ...changed,
+  };
+}
+
+export function costOfJob(changed: Partial<Input> = {}) {
+  return calcCost(aCostInput(changed));
+}
+
+export { machine, machines, production, rate, usd };

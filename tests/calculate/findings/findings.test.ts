@@ -1,0 +1,220 @@
+import { describe, expect, test } from 'vitest';
+import type { Figure, FigureTree, FigureUnit } from '../../../src/calculate/figure.ts';
+import { calcChecks, evaluateRules, isBeyond, ruleTags } from '../../../src/calculate/findings/index.ts';
+import type { Acknowledgement } from '../../../src/calculate/job.ts';
+import { RULE_TAGS, type Rule } from '../../../src/calculate/rule.ts';
+import type { OfficeText } from '../../../src/calculate/text.ts';
+import { fig, usd } from '../crew/a-plan.ts';
+import { testExpressions } from '../evaluate.ts';
+import { aSlab } from '../slabs.ts';
+import { RULE_SETS, shippedRules } from './shipped-rules.ts';
+
+const ratioRule: Rule = {
+  code: 'panel-long',
+  figure: 'joints.slabs.*.panel-ratio',
+  limit: 1.5,
+  limitText: '1.5',
+  direction: 'at-most',
+  appliesTo: ['any-job'],
+  severity: 'fix',
+  source: 'made for a test',
+  seen: false,
+};
+
+const tree = {
+  joints: {
+    slabs: {
+      drive: { 'panel-ratio': fig(1.6, 'ratio') },
+      walk: { 'panel-ratio': fig(1.5, 'ratio') },
+    },
+    total: { 'panel-ratio': fig(9, 'ratio') },
+  },
+};
+
+function evaluate(
+  rules: readonly Rule[],
+  figures: FigureTree,
+  acknowledged: readonly Acknowledgement[] = [],
+) {
+  return evaluateRules({ rules, figures, tags: ['any-job'], acknowledged });
+}
+
+describe('evaluateRules', () => {
+  test('a finding says where, what and against what; a value on the limit is none', () => {
+    expect(evaluate([ratioRule], tree).findings).toEqual([
+      {
+        code: 'panel-long',
+        where: 'drive',
+        severity: 'fix',
+        figureId: 'joints.slabs.drive.panel-ratio',
+        value: 1.6,
+        unit: 'ratio',
+        limit: 1.5,
+        limitText: '1.5',
+        direction: 'at-most',
+        source: 'made for a test',
+        seen: false,
+        acknowledged: null,
+      },
+    ]);
+  });
+
+  test('a star is one name; two stars are a place of two; no star is the whole job', () => {
+    const places = (figure: string) =>
+      evaluate([{ ...ratioRule, figure }], tree).findings.map(({ where }) => where);
+    expect(places('joints.*.*.panel-ratio')).toEqual(['slabs.drive']);
+    expect(places('joints.total.panel-ratio')).toEqual(['job']);
+    expect(places('joints.*.panel-ratio')).toEqual(['total']);
+  });
+
+  test('a rule without a figure is silent, and one without a tag of the job does not apply', () => {
+    expect(evaluate([{ ...ratioRule, figure: 'joints.*.nothing' }], tree).findings).toEqual([]);
+    expect(evaluate([{ ...ratioRule, appliesTo: ['steps'] }], tree).findings).toEqual([]);
+  });
+
+  test('the gravest finding comes first, equals in the order of the rules', () => {
+    const rules = [
+      { ...ratioRule, code: 'one', severity: 'note' as const },
+      { ...ratioRule, code: 'two' },
+      { ...ratioRule, code: 'three', severity: 'stop' as const },
+      { ...ratioRule, code: 'four' },
+    ];
+    expect(evaluate(rules, tree).findings.map(({ code }) => code)).toEqual(['three', 'two', 'four', 'one']);
+  });
+
+  test('a reason is carried; an acknowledgement without its finding is a problem', () => {
+    const reason = 'joint at the garage door' as OfficeText;
+    const { findings, problems } = evaluate([ratioRule], tree, [
+      { finding: 'panel-long', where: 'drive', reason },
+      { finding: 'panel-long', where: 'walk', reason },
+    ]);
+    expect(findings.map(({ acknowledged }) => acknowledged)).toEqual([reason]);
+    expect(problems).toEqual([
+      {
+        code: 'acknowledgement-without-finding',
+        path: 'job.acknowledged.1',
+        parts: { finding: 'panel-long', where: 'walk' },
+      },
+    ]);
+  });
+
+  test('exact: 1/4 in per ft is 1:48; the noise of doubles is let off, a real difference is not', () => {
+    expect(isBeyond(0.25 / 12, 1 / 48, 'at-most')).toBe(false);
+    expect(isBeyond(0.1 + 0.2, 0.3, 'at-most')).toBe(false);
+    expect(isBeyond(0.3000001, 0.3, 'at-most')).toBe(true);
+    expect(isBeyond(1e-12, 0, 'at-most')).toBe(false);
+    expect(isBeyond(-0.01, 0, 'at-least')).toBe(true);
+    expect(isBeyond(3.5, 4, 'at-least')).toBe(true);
+    expect(isBeyond(4.5, 4, 'at-least')).toBe(false);
+  });
+
+  test('money is compared to the cent', () => {
+    expect(isBeyond(usd('1000.00'), 1000, 'at-most')).toBe(false);
+    expect(isBeyond(usd('1000.01'), 1000, 'at-most')).toBe(true);
+    expect(isBeyond(usd('99999999999999.01'), 99999999999999, 'at-most')).toBe(true);
+  });
+});
+
+describe('shipped rule sets', () => {
+  test('four sets are read, and every row has its source', () => {
+    expect(RULE_SETS.toSorted()).toEqual(['california', 'general', 'maine', 'maryland']);
+    const rules = RULE_SETS.flatMap((name) => shippedRules(name));
+    for (const rule of rules) expect(rule.source.length, rule.code).toBeGreaterThan(10);
+    expect(rules).toHaveLength(15 + 1 + 1 + 2);
+  });
+
+  test('limits as meant, in the unit of the figure', () => {
+    const limits = Object.fromEntries(
+      RULE_SETS.flatMap((name) => shippedRules(name).map(({ code, limit }) => [code, limit])),
+    );
+    expect(limits).toMatchObject({
+      'walk-slopes-across': 1 / 48,
+      'slab-thin': 3.5,
+      'panel-large': 180,
+      'air-low-for-freezing': 0.05,
+      'deposit-over-fixed-cap': 1000,
+      'deposit-over-one-third': 1 / 3,
+    });
+  });
+
+  /** A figure on the limit of each rule, and one just beyond. */
+  const cases: readonly (readonly [string, string, FigureUnit, number, number])[] = [
+    ['slab-thin', 'checks.patio.terrace.thickness', 'in', 3.5, 3.25],
+    ['slab-thin-for-cars', 'checks.driveway.drive.thickness', 'in', 4, 3.75],
+    ['base-thin-for-cars', 'checks.driveway.drive.base', 'in', 4, 3],
+    ['fall-flat', 'checks.walk.front.fall', 'ratio', 0.125 / 12, 0.0625 / 12],
+    ['walk-slopes-across', 'checks.walk.front.fall', 'ratio', 0.25 / 12, 0.3 / 12],
+    ['panel-long', 'joints.slabs.drive.panel-ratio', 'ratio', 1.5, 1.51],
+    ['panel-large', 'joints.slabs.drive.panel-length', 'in', 180, 181],
+    ['mix-weak-for-exposure', 'checks.mix.strength-shortfall', 'psi', 0, 500],
+    ['air-low-for-freezing', 'checks.mix.air', 'ratio', 0.05, 0.045],
+    ['form-board-low', 'forms.slabs.drive.short-by', 'in', 0, 0.5],
+    ['pour-over-a-day', 'crew.phases.pour.days', 'days', 1, 2],
+    ['area-large-for-finishers', 'crew.total.area-per-finisher', 'sq ft', 400, 401],
+    ['crew-short-of-people', 'crew.total.people-short', 'each', 0, 1],
+    ['load-near-payload', 'checks.loads.soil.fullness', 'ratio', 0.95, 0.96],
+    ['price-below-cost', 'price.margin-share', 'ratio', 0, -0.01],
+  ];
+
+  test('every general rule is tried', () => {
+    expect(cases.map(([code]) => code)).toEqual(shippedRules('general').map(({ code }) => code));
+  });
+
+  test.each(cases)('%s: %s is silent on its limit and found beyond it', (code, id, unit, onLimit, beyond) => {
+    const rules = shippedRules('general').filter((rule) => rule.code === code);
+    const codes = (value: number) =>
+      evaluateRules({
+        rules,
+        figures: treeOf(id, fig(value, unit)),
+        tags: RULE_TAGS,
+        acknowledged: [],
+      }).findings.map((finding) => finding.code);
+    expect(codes(onLimit)).toEqual([]);
+    expect(codes(beyond)).toEqual([code]);
+  });
+});
+
+function treeOf(id: string, leaf: Figure): FigureTree {
+  const [first = '', ...rest] = id.split('.');
+  return { [first]: rest.length === 0 ? leaf : treeOf(rest.join('.'), leaf) };
+}
+
+describe('figures to be checked', () => {
+  const checks = calcChecks({
+    slabs: {
+      drive: aSlab(),
+      front: aSlab({ id: 'front', use: 'walk', thicknessIn: 3.5, fall: { ...aSlab().fall, slope: 1 / 96 } }),
+    },
+    mix: { strengthPsi: 3000, airRatio: 0.06 },
+    strengthFloorPsi: fig(3500, 'psi'),
+    streams: { soil: { 'weight-per-load': fig(6300, 'lb') } },
+    trailers: { 'dump-trailer': { payload: fig(7000, 'lb') } },
+    loads: [
+      { stream: 'soil', trailer: 'dump-trailer' },
+      { stream: 'soil', trailer: 'dump-trailer' },
+    ],
+  });
+
+  test('slabs stand under their use, the shortfall and the fullness are worked by hand', () => {
+    expect(checks.driveway?.['drive']?.thickness.value).toBe(4);
+    expect(checks.walk?.['front']?.fall.value).toBe(1 / 96);
+    expect(checks.patio).toBeUndefined();
+    expect(checks.mix['strength-shortfall'].value).toBe(500);
+    expect(checks.loads['soil']?.fullness.value).toBeCloseTo(0.9, 12);
+  });
+
+  testExpressions('checks', checks as FigureTree, 8);
+
+  test('tags of a job', () => {
+    const slabs = { drive: aSlab(), front: aSlab({ id: 'front', use: 'walk' }) };
+    expect(ruleTags({ slabs, steps: {}, mix: { exposure: 'no-freezing' }, loadCount: 0 })).toEqual([
+      'any-job',
+      'price',
+      'driveway',
+      'walk',
+    ]);
+    expect(
+      ruleTags({ slabs: {}, steps: { porch: {} }, mix: { exposure: 'freezing-and-deicers' }, loadCount: 3 }),
+    ).toEqual(['any-job', 'price', 'steps', 'freezing', 'deicers', 'haul']);
+  });
+});

@@ -1,0 +1,188 @@
+import { type BaseResult, calcBase } from '../../../src/calculate/base/index.ts';
+import { COMPANY_FIGURE, figure } from '../../../src/calculate/figure.ts';
+import { calcHaul, type HaulInput, type HaulResult } from '../../../src/calculate/haul/index.ts';
+import type {
+  BaseSupplier,
+  DumpPlace,
+  Existing,
+  Slab,
+  TapedShape,
+  TowVehicle,
+  Trailer,
+} from '../../../src/calculate/job.ts';
+import { calcOutline } from '../../../src/calculate/outline/index.ts';
+import { calcTearOut, type TearOutResult } from '../../../src/calculate/tear-out/index.ts';
+import type { CrewText, PublicText } from '../../../src/calculate/text.ts';
+import { type Rate, type RateUnit, Usd } from '../../../src/units/index.ts';
+
+/*
+ * A small whole haul with one thing changed. The first trailer carries 9,800 lb less the reserve,
+ * the second 7,300.
+ */
+
+const forAll = (text: string) => text as PublicText;
+const forCrew = (text: string) => text as CrewText;
+
+export function rate(amount: string, perUnit: RateUnit): Rate {
+  return { amountUsd: new Usd(amount), perUnit, text: `$${amount} per ${perUnit}` };
+}
+
+export function rectangle(lengthFt: number, widthFt: number, edges: TapedShape['edges'] = []): TapedShape {
+  return {
+    base: { kind: 'rectangle', lengthIn: lengthFt * 12, widthIn: widthFt * 12 },
+    rounded: [],
+    edges,
+    at: null,
+  };
+}
+
+export function anExisting(changed: Partial<Existing> = {}): Existing {
+  return {
+    id: 'drive',
+    label: forAll('Old drive'),
+    shape: rectangle(25, 20),
+    material: 'concrete',
+    thicknessIn: 4,
+    thicknessIs: 'measured',
+    steel: 'none',
+    unitWeightLbPerCuFt: null,
+    ...changed,
+  };
+}
+
+export function aSlab(changed: Partial<Slab> = {}): Slab {
+  return {
+    id: 'drive',
+    label: forAll('New drive'),
+    use: 'driveway',
+    shape: rectangle(25, 20),
+    thicknessIn: 4,
+    baseIn: 0,
+    digIn: 0,
+    fall: { slope: 0.02, towards: forAll('the street') },
+    reinforcement: { kind: 'none' },
+    finish: 'broom',
+    jointSpacingIn: null,
+    board: '2x4',
+    shortBoard: 'drop-base',
+    note: null,
+    crewNote: null,
+    ...changed,
+  };
+}
+
+export const LONG_BOX: Trailer = {
+  id: 'long-box',
+  label: forCrew('Long box'),
+  grossRatingLb: 14_000,
+  axleRatingLb: 14_000,
+  emptyLb: 4_200,
+  box: { lengthIn: 168, widthIn: 84, heightIn: 24 },
+};
+
+export const SHORT_BOX: Trailer = {
+  id: 'short-box',
+  label: forCrew('Short box'),
+  grossRatingLb: 10_000,
+  axleRatingLb: 10_000,
+  emptyLb: 2_700,
+  box: { lengthIn: 120, widthIn: 72, heightIn: 18 },
+};
+
+export function aTruck(changed: Partial<TowVehicle> = {}): TowVehicle {
+  return {
+    label: forCrew('Truck'),
+    towRatingLb: 20_000,
+    combinedRatingLb: 30_000,
+    grossRatingLb: 14_000,
+    curbLb: 7_000,
+    carriesLb: 1_000,
+    hitchRatingLb: 3_000,
+    cost: rate('1.00', 'mi'),
+    ...changed,
+  };
+}
+
+export function aPlace(changed: Partial<DumpPlace> = {}): DumpPlace {
+  return {
+    id: 'yard',
+    label: forCrew('Yard'),
+    address: forCrew('1 Yard Road'),
+    accepts: ['clean-concrete', 'concrete-with-steel', 'masonry', 'asphalt', 'soil'],
+    fee: rate('40', 'load'),
+    minimumUsd: new Usd(0),
+    distanceMi: 10,
+    driveHr: 0.5,
+    turnHr: 0.25,
+    sellsBase: true,
+    ...changed,
+  };
+}
+
+export function aBaseSupplier(changed: Partial<BaseSupplier> = {}): BaseSupplier {
+  return {
+    label: forCrew('Base yard'),
+    phone: forCrew('555-0100'),
+    price: rate('19', 'ton'),
+    incrementTon: 0.5,
+    deliveryUsd: new Usd(400),
+    deliveryTon: 12,
+    compactedLbPerCuFt: 130,
+    looseOverCompacted: 1.25,
+    noticeDays: 1,
+    ...changed,
+  };
+}
+
+/** Things by their ids, in the order given. */
+export function byId<T extends { readonly id: string }>(things: readonly T[]): Readonly<Record<string, T>> {
+  return Object.fromEntries(things.map((thing) => [thing.id, thing]));
+}
+
+export function tearOut(existing: readonly Existing[], slabs: readonly Slab[] = []): TearOutResult {
+  const things = { existing: byId(existing), slabs: byId(slabs) };
+  return calcTearOut({ ...things, shapes: calcOutline(things).figures });
+}
+
+export function base(slabs: readonly Slab[], supplier = aBaseSupplier(), baseMarginIn = 0): BaseResult {
+  const bySlabId = byId(slabs);
+  return calcBase({
+    slabs: bySlabId,
+    shapes: calcOutline({ slabs: bySlabId, existing: {} }).figures,
+    allowances: { baseUnevennessIn: 0.25, spillRatio: 0.03, baseMarginIn },
+    supplier,
+  });
+}
+
+/** $30 an hour, 24 minutes of loading; the rest as in the builders above. */
+export function haul(
+  made: {
+    readonly existing?: readonly Existing[];
+    readonly slabs?: readonly Slab[];
+    readonly trailers?: readonly Trailer[];
+    readonly places?: readonly DumpPlace[];
+  } & Partial<Pick<HaulInput, 'baseSupplier' | 'towVehicle' | 'loadReserveLb' | 'loadingHr'>> = {},
+): HaulResult {
+  const { existing = [anExisting()], slabs = [], trailers = [LONG_BOX], places = [aPlace()] } = made;
+  const torn = tearOut(existing, slabs);
+  const baseSupplier = made.baseSupplier ?? aBaseSupplier();
+  return calcHaul({
+    tearOut: torn.figures,
+    streamOf: torn.data.streamOf,
+    base: base(slabs, baseSupplier).figures,
+    baseSupplier,
+    trailers: byId(trailers),
+    towVehicle: made.towVehicle ?? aTruck(),
+    loadReserveLb: made.loadReserveLb ?? 0,
+    loadingHr: made.loadingHr ?? 0.4,
+    places: byId(places),
+    laborUsdPerHr: figure({
+      value: new Usd(30),
+      unit: '$/h',
+      decimals: 2,
+      formula: { method: 'given by the test' },
+      inputs: {},
+      source: COMPANY_FIGURE,
+    }),
+  });
+}

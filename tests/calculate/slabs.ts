@@ -1,0 +1,105 @@
+import * as fc from 'fast-check';
+import { type Figure, figure, num } from '../../src/calculate/figure.ts';
+import type { Slab, TapedShape } from '../../src/calculate/job.ts';
+import { calcOutline } from '../../src/calculate/outline/index.ts';
+import type { PublicText } from '../../src/calculate/text.ts';
+
+/** A driveway of 40 by 18 ft, 4 in thick, with everything a slab has and one thing changed. */
+export function aSlab(changed: Partial<Slab> = {}): Slab {
+  return {
+    id: 'drive',
+    label: 'Driveway' as PublicText,
+    use: 'driveway',
+    shape: rectangle(480, 216),
+    thicknessIn: 4,
+    baseIn: 4,
+    digIn: 0,
+    fall: { slope: 1 / 48, towards: 'street' as PublicText },
+    reinforcement: { kind: 'none' },
+    finish: 'broom',
+    jointSpacingIn: null,
+    board: 'two-by-four',
+    shortBoard: 'drop-base',
+    note: null,
+    crewNote: null,
+    ...changed,
+  };
+}
+
+export function rectangle(lengthIn: number, widthIn: number, changed: Partial<TapedShape> = {}): TapedShape {
+  return {
+    base: { kind: 'rectangle', lengthIn, widthIn },
+    rounded: [],
+    edges: [],
+    at: { xIn: 0, yIn: 0 },
+    ...changed,
+  };
+}
+
+/** An L: the box without its upper right part. */
+export function lShape(sides: {
+  lengthIn: number;
+  widthIn: number;
+  legIn: number;
+  armIn: number;
+}): TapedShape {
+  const { lengthIn, widthIn, legIn, armIn } = sides;
+  const points = [
+    { xIn: 0, yIn: 0 },
+    { xIn: lengthIn, yIn: 0 },
+    { xIn: lengthIn, yIn: armIn },
+    { xIn: legIn, yIn: armIn },
+    { xIn: legIn, yIn: widthIn },
+    { xIn: 0, yIn: widthIn },
+  ];
+  return { base: { kind: 'corners', points }, rounded: [], edges: [], at: { xIn: 0, yIn: 0 } };
+}
+
+export function byId<T extends { readonly id: string }>(...things: readonly T[]): Record<string, T> {
+  return Object.fromEntries(things.map((thing) => [thing.id, thing]));
+}
+
+/** The slabs with their shapes and outlines, as the outline topic makes them. */
+export function outlined(...slabs: readonly Slab[]) {
+  const result = calcOutline({ slabs: byId(...slabs), existing: {} });
+  if (result.problems.length > 0) throw new Error(JSON.stringify(result.problems));
+  return { slabs: byId(...slabs), shapes: result.figures, outlines: result.data.slabs };
+}
+
+/** The figure of a record that a test knows to be there. */
+export function at<T>(record: Readonly<Record<string, T>>, id: string): T {
+  const found = record[id];
+  if (found === undefined) throw new Error(`${id} is missing; there are ${Object.keys(record).join(', ')}`);
+  return found;
+}
+
+export function values<K extends string>(figures: Readonly<Record<K, Figure>>): Record<K, number> {
+  const entries = Object.entries<Figure>(figures).map(([key, made]) => [key, num(made)]);
+  return Object.fromEntries(entries) as Record<K, number>;
+}
+
+export function dollarsAnHour(amount: number): Figure {
+  return figure({ value: amount, unit: '$/h', decimals: 2, formula: { method: 'test' }, inputs: {} });
+}
+
+/** Sixteenths of an inch, as they are taped. */
+export const tapedIn = (least: number, most: number) =>
+  fc.integer({ min: least * 16, max: most * 16 }).map((sixteenths) => sixteenths / 16);
+
+/** Rectangles, rectangles with rounded corners, and L shapes. */
+export const anyShape: fc.Arbitrary<TapedShape> = fc.oneof(
+  fc.tuple(tapedIn(30, 900), tapedIn(30, 400)).map(([lengthIn, widthIn]) => rectangle(lengthIn, widthIn)),
+  fc
+    .tuple(tapedIn(60, 900), tapedIn(60, 400), tapedIn(1, 29))
+    .map(([lengthIn, widthIn, setbackIn]) =>
+      rectangle(lengthIn, widthIn, { rounded: [1, 2, 3, 4].map((corner) => ({ corner, setbackIn })) }),
+    ),
+  fc
+    .tuple(tapedIn(100, 900), tapedIn(100, 400), fc.double({ min: 0.2, max: 0.8, noNaN: true }))
+    .map(([lengthIn, widthIn, share]) =>
+      lShape({ lengthIn, widthIn, legIn: lengthIn * share, armIn: widthIn * share }),
+    ),
+);
+
+/** So that a failure can be run again; fast-check prints it with the counterexample. */
+export const propertyRuns = { numRuns: 200, seed: 20260504 } as const;

@@ -1,0 +1,61 @@
+import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, test } from 'vitest';
+import { resolveJob } from '../../src/model/index.ts';
+import { formatProblems } from '../../src/problems/index.ts';
+import { readCompany, readJob, readRules, sourceLines } from '../../src/read/index.ts';
+import { problemsEn } from '../../src/words/problems-en.ts';
+
+/*
+ * Every folder is a case: files that stand in for those of a good job in `base`, and the message as
+ * a user reads it. Files of the company are in a folder of that name.
+ */
+const HERE = import.meta.dirname;
+const COMPANY = 'company';
+const BASE = 'base';
+const cases = readdirSync(HERE, { withFileTypes: true })
+  .filter((entry) => entry.isDirectory() && entry.name !== BASE)
+  .map(({ name }) => name);
+const made: string[] = [];
+
+afterAll(() => {
+  for (const folder of made) rmSync(folder, { recursive: true });
+});
+
+/** The good job with the files of a case in their places. */
+function laidOut(name: string): string {
+  const root = mkdtempSync(join(tmpdir(), 'problems-'));
+  made.push(root);
+  cpSync(join(HERE, BASE, 'job'), join(root, 'jobs', 'walk'), { recursive: true });
+  cpSync(join(HERE, BASE, COMPANY), join(root, 'jobs', COMPANY), { recursive: true });
+  if (name === BASE) return root;
+  const files = join(HERE, name);
+  const isOfJob = (path: string) => path !== join(files, COMPANY) && !path.endsWith('expected.txt');
+  cpSync(files, join(root, 'jobs', 'walk'), { recursive: true, filter: isOfJob });
+  if (existsSync(join(files, COMPANY))) cpSync(join(files, COMPANY), join(root, 'jobs', COMPANY), { recursive: true });
+  return root;
+}
+
+function messageOf(name: string): string {
+  const root = laidOut(name);
+  const company = readCompany(join(root, 'jobs', COMPANY));
+  const rules = readRules();
+  const { job, problems } = resolveJob(readJob(join(root, 'jobs', 'walk')), company, rules);
+  const all = [...company.problems, ...rules.problems, ...problems];
+  expect(job === null).toBe(all.length > 0);
+  return formatProblems(all, problemsEn, sourceLines()).replaceAll(`${root}/`, '');
+}
+
+describe('bad input, as the user reads it', () => {
+  test('the job that the cases change is good', () => {
+    expect(messageOf(BASE)).toBe('');
+  });
+
+  test.each(cases)('%s', (name) => {
+    const file = join(HERE, name, 'expected.txt');
+    const message = `${messageOf(name)}\n`;
+    if (process.env['WRITE_EXPECTED'] === 'yes') writeFileSync(file, message);
+    expect(message).toBe(readFileSync(file, 'utf8'));
+  });
+});
