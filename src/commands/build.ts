@@ -1,6 +1,5 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { renderSite } from '../render/index.ts';
 import { type DescribedJob, describeAll } from './describe-all.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
@@ -11,9 +10,8 @@ import { swapIn, withOutputFolder } from './output-folder.ts';
 import { type PreparedJob, prepareJobs } from './prepare.ts';
 import { type PageToPrint, type PrintedAll, printAll } from './print-all.ts';
 import { progressOn } from './progress.ts';
+import { PROJECT_DIR } from './project-dir.ts';
 import { showProblems } from './show-problems.ts';
-
-export const PROJECT_DIR = fileURLToPath(new URL('../..', import.meta.url));
 
 /** Builds all documents of the jobs asked for: HTML, PDF and figures, swapped in as a whole. */
 export async function build(options: Options): Promise<ExitCode> {

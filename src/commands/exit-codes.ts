@@ -3,6 +3,7 @@ export const EXIT = {
   built: 0,
   problemsInInput: 1,
   ourBug: 2,
+  /** Also a folder or port that this machine does not let us use. */
   wrongUsage: 3,
   builtWithoutPdfs: 4,
 } as const;

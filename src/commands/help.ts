@@ -12,4 +12,8 @@ Options
   --port N          port of serve (8080)
 
 Exit codes
-  0 done   1 problems in your files   2 our fault   3 wrong usage   4 built, but without PDFs`;
+  0 done
+  1 problems in your files
+  2 a fault of this program
+  3 wrong usage, or a folder or port that cannot be used
+  4 built, but without PDFs`;

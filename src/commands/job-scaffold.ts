@@ -83,7 +83,8 @@ price:
 `;
 }
 
-/** A scalar of YAML: quoted only where it must be, on one line. */
+/** A scalar of YAML on one line: quoted only where it must be, also between the braces of a short map. */
 function text(value: string): string {
+  if (/[,[\]{}]/.test(value)) return JSON.stringify(value);
   return stringify(value, { lineWidth: 0, defaultStringType: 'PLAIN' }).trim().replaceAll('\n', ' ');
 }

@@ -36,7 +36,14 @@ main().then(
   (code) => {
     process.exitCode = code;
   },
-  (error: unknown) => {
+  async (error: unknown) => {
+    const { refusalSentence } = await import('./refusal.ts');
+    const refusal = refusalSentence(error);
+    if (refusal !== null) {
+      console.error(`${refusal} What was built before is unchanged.`);
+      process.exitCode = EXIT.wrongUsage;
+      return;
+    }
     console.error('This is a fault of this program, not of your files. Please keep the lines below.');
     console.error(error);
     process.exitCode = EXIT.ourBug;

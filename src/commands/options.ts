@@ -57,7 +57,7 @@ export function parseOptions(args: readonly string[], cwd: string): ParsedOption
       names,
       jobsDir: resolve(cwd, values.jobs ?? 'jobs'),
       outputDir: resolve(cwd, values.output ?? 'output'),
-      browserPath: values.browser ?? null,
+      browserPath: values.browser === undefined ? null : resolve(cwd, values.browser),
       port: Number(port),
     },
   };

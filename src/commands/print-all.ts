@@ -49,7 +49,7 @@ export async function printAll(made: {
   let running: RunningBrowser | null = null;
   const browserNow = async () => {
     if (running !== null) return running;
-    const started = await startBrowser(search, tools);
+    const started = await startBrowser(search, tools).catch(notStarted);
     if (started.kind === 'running') running = started;
     return started;
   };
@@ -138,6 +138,12 @@ async function keep(made: {
 
 function keyOf(page: PageToPrint, html: Uint8Array, browserIdentity: string): string {
   return cacheKey({ html, browserIdentity, epochSeconds: page.epochSeconds, twoPass: page.hasPageNumbers });
+}
+
+/** Only a browser that the user named throws here. */
+function notStarted(error: unknown): { readonly kind: 'none'; readonly tried: readonly string[] } {
+  const reason = error instanceof Error ? error.message : String(error);
+  return { kind: 'none', tried: [`the browser you named does not start: ${reason.trim().split('\n', 1)[0]}`] };
 }
 
 function noBrowser(

@@ -1,10 +1,11 @@
 import { watch } from 'node:fs';
 import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { createServer, type ServerResponse } from 'node:http';
+import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { renderSite } from '../render/index.ts';
-import { PROJECT_DIR } from './build.ts';
+import { PROJECT_DIR } from './project-dir.ts';
 import { describeAll } from './describe-all.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
 import { jobsPageOf, summaryOf } from './job-summary.ts';
@@ -35,11 +36,13 @@ export async function serve(options: Options): Promise<ExitCode> {
       return;
     }
     const html = site.pages.get(path === '' ? 'index.html' : path);
+    // Before the first good build there are no pages at all; after it an unknown path stays unknown.
+    const status = html !== undefined ? 200 : site.pages.size === 0 ? 503 : 404;
     if (html === undefined && site.trouble === null) {
-      response.writeHead(404, { 'content-type': 'text/plain; charset=utf-8' }).end('No such page.');
+      response.writeHead(status, { 'content-type': 'text/plain; charset=utf-8' }).end('No such page.');
       return;
     }
-    response.writeHead(200, { 'content-type': 'text/html; charset=utf-8', 'cache-control': 'no-store' });
+    response.writeHead(status, { 'content-type': 'text/html; charset=utf-8', 'cache-control': 'no-store' });
     response.end(servedPage(html ?? null, site.trouble));
   });
 
@@ -54,15 +57,15 @@ export async function serve(options: Options): Promise<ExitCode> {
       });
     }, SETTLE_MS);
   };
-  const watchers = [options.jobsDir, join(PROJECT_DIR, 'templates')].map((folder) =>
-    watch(folder, { recursive: true }, changed),
-  );
-
   await new Promise<void>((resolve, reject) => {
     server.once('error', reject);
     server.listen(options.port, '127.0.0.1', resolve);
   });
-  console.log(`Pages on http://127.0.0.1:${options.port}/ (PDF links need a build). Stop with Ctrl-C.`);
+  const { port } = server.address() as AddressInfo;
+  const watchers = [options.jobsDir, join(PROJECT_DIR, 'templates')].map((folder) =>
+    watch(folder, { recursive: true }, changed),
+  );
+  console.log(`Pages on http://127.0.0.1:${port}/ (PDF links need a build). Stop with Ctrl-C.`);
   await new Promise<void>((resolve) => {
     process.once('SIGINT', resolve);
     process.once('SIGTERM', resolve);

@@ -4,7 +4,7 @@ import { describeSiteWalk } from '../describe/index.ts';
 import { COMPANY_FOLDER, readCompany } from '../read/index.ts';
 import { renderOne } from '../render/index.ts';
 import { en } from '../words/index.ts';
-import { PROJECT_DIR } from './build.ts';
+import { PROJECT_DIR } from './project-dir.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
 import type { Options } from './options.ts';
 import { shownPath } from './prepare.ts';
@@ -36,10 +36,16 @@ export async function sheet(options: Options): Promise<ExitCode> {
     browserPath: options.browserPath,
     onDone: () => undefined,
   });
-  if (printed.kind === 'no-browser' || printed.failed.length > 0) {
+  if (printed.kind === 'no-browser') {
     await rm(join(options.outputDir, `${NAME}.pdf`), { force: true });
-    console.error('The sheet is there as HTML, but no browser was found to print it; open it and print it yourself.');
+    console.error(
+      `The sheet is there as HTML, but no browser was found to print it; open it and print it yourself. Looked for: ${printed.tried.join('; ')}.`,
+    );
     return EXIT.builtWithoutPdfs;
+  }
+  for (const { htmlPath, reason } of printed.failed) {
+    console.error(`${htmlPath} was not printed: ${reason}`);
+    return EXIT.ourBug;
   }
   console.log(`The sheet is ${join(options.outputDir, `${NAME}.pdf`)}`);
   return EXIT.built;

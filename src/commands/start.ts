@@ -2,7 +2,7 @@ import { cp, mkdir, readFile, writeFile } from 'node:fs/promises';
 import { existsSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { createInterface } from 'node:readline/promises';
-import { PROJECT_DIR } from './build.ts';
+import { PROJECT_DIR } from './project-dir.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
 import type { Options } from './options.ts';
 import { type Answers, jobScaffold } from './job-scaffold.ts';

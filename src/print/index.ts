@@ -12,7 +12,7 @@ export {
   toolsOnThisMachine,
 } from './find-browser.ts';
 export { launch, PINNED_IDENTITY, type RunningBrowser, startBrowser } from './launch.ts';
-export { isAlive, withLock } from './lock.ts';
+export { BusyError, withLock } from './lock.ts';
 export { type PdfFacts, pdfFacts } from './pdf-facts.ts';
 export { PIN_VERSION, pinPdf } from './pin.ts';
 export {

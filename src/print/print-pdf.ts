@@ -43,6 +43,7 @@ type Outcome = { isPrinted: true; pageCount: number } | { isPrinted: false; reas
  * others are still printed; nothing is written for it.
  *
  * @throws {RangeError} If concurrency is not a whole number above 0.
+ * @throws {Error} If a PDF cannot be written: the disk refuses the others as well.
  */
 export async function printPdfs(jobs: readonly PrintJob[], options: PrintOptions): Promise<PrintReport> {
   const { browser, concurrency = 2, limitMs = 30_000, onDone } = options;
@@ -51,7 +52,7 @@ export async function printPdfs(jobs: readonly PrintJob[], options: PrintOptions
   }
   const outcomes: Outcome[] = [];
   const queue = jobs.entries();
-  await Promise.all(
+  const workers = await Promise.allSettled(
     Array.from({ length: Math.min(concurrency, jobs.length) }, async () => {
       const tab = reusableTab(browser);
       for (const [index, job] of queue) {
@@ -62,6 +63,7 @@ export async function printPdfs(jobs: readonly PrintJob[], options: PrintOptions
       await tab.discard();
     }),
   );
+  for (const worker of workers) if (worker.status === 'rejected') throw worker.reason;
   return report(jobs, outcomes);
 }
 
@@ -78,18 +80,21 @@ function report(jobs: readonly PrintJob[], outcomes: readonly Outcome[]): PrintR
 }
 
 async function outcomeOf(job: PrintJob, tab: ReusableTab, limitMs: number): Promise<Outcome> {
+  let bytes: Uint8Array;
+  let pageCount: number;
   try {
-    const bytes = await within(limitMs, async () => {
+    bytes = await within(limitMs, async () => {
       const closedPage = await tab.get();
       return Promise.race([closedPage.crashed, printOne(closedPage, job)]);
     });
-    await mkdir(dirname(job.pdfPath), { recursive: true });
-    await writeWhole(job.pdfPath, bytes);
-    return { isPrinted: true, pageCount: pdfFacts(bytes).pageCount };
+    pageCount = pdfFacts(bytes).pageCount;
   } catch (error) {
     await tab.discard();
     return { isPrinted: false, reason: error instanceof Error ? error.message : String(error) };
   }
+  await mkdir(dirname(job.pdfPath), { recursive: true });
+  await writeWhole(job.pdfPath, bytes);
+  return { isPrinted: true, pageCount };
 }
 
 async function printOne({ page, faults }: ClosedPage, job: PrintJob): Promise<Uint8Array> {

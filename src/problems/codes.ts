@@ -64,7 +64,7 @@ export type ProblemParts = WithoutUnit &
     };
     readonly 'missing-key': { readonly key: string; readonly thing: Thing; readonly example: string | null };
     readonly 'missing-section': { readonly section: string; readonly file: string | null };
-  readonly 'bad-id': { readonly id: string };
+    readonly 'bad-id': { readonly id: string };
     readonly 'not-a-corner-number': { readonly key: string };
     readonly 'keys-expected': { readonly known: readonly string[] };
     readonly 'list-expected': Nothing;
@@ -119,7 +119,7 @@ export type ProblemParts = WithoutUnit &
   };
 
 /** What the core may find, on a job that reads well; it gives every part as text. */
-export type CorePartsByCode = {
+type CorePartsByCode = {
   readonly 'outline-crosses-itself': { readonly first: string; readonly second: string };
   readonly 'outline-without-area': Nothing;
   readonly 'corner-does-not-fit': {

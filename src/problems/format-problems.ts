@@ -15,9 +15,10 @@ export function formatProblems(
   readLine: ReadLine,
 ): string {
   if (problems.length === 0) return '';
-  const blocks = sortProblems(problems).map((problem) => formatProblem(problem, words, readLine));
-  const fileCount = new Set(problems.map((problem) => problem.spot.file)).size;
-  return [...blocks, words.closing({ problemCount: problems.length, fileCount })].join('\n\n');
+  const sorted = sortProblems(problems);
+  const blocks = sorted.map((problem) => formatProblem(problem, words, readLine));
+  const fileCount = new Set(sorted.map(({ spot }) => spot.file)).size;
+  return [...blocks, words.closing({ problemCount: sorted.length, fileCount })].join('\n\n');
 }
 
 function formatProblem(problem: LocatedProblem, words: ProblemWords, readLine: ReadLine): string {

@@ -1,8 +1,8 @@
 /** What can be wrong with the input, where, and how it is shown. Knows no language. */
 export type { ReadLine } from './code-frame.ts';
-export type { CorePartsByCode, ProblemCode, ProblemParts, ProblemTexts, ProblemWords } from './codes.ts';
+export type { ProblemCode, ProblemParts, ProblemTexts, ProblemWords } from './codes.ts';
 export { formatProblems } from './format-problems.ts';
-export { locateProblem, originOf, spotOf } from './locate-problem.ts';
+export { locateProblem, spotOf } from './locate-problem.ts';
 export { nearestName } from './nearest-name.ts';
 export { shortened } from './plain-line.ts';
 export { type LocatedProblem, problemAt, sortProblems } from './problem.ts';

@@ -7,7 +7,7 @@ import type { CoreProblem, Origin, Origins, SourceSpot, WholeFile } from './type
  *
  * @returns null if nothing on the way up does.
  */
-export function originOf(path: string, origins: Origins): Origin | null {
+function originOf(path: string, origins: Origins): Origin | null {
   for (let at = path; at !== ''; at = parentOf(at)) {
     const origin = origins.get(at);
     if (origin !== undefined && origin.spot !== null) return origin;

@@ -19,17 +19,27 @@ export function problemAt<C extends ProblemCode>(
   return { code, spot, parts } as LocatedProblem;
 }
 
-/** By file, line and column, then by code, so that a list is the same in every run. */
+/**
+ * By file, line and column, then by code, so that a list is the same in every run; what several jobs
+ * find in the files they share stands once.
+ */
 export function sortProblems(problems: readonly LocatedProblem[]): LocatedProblem[] {
-  return problems.toSorted((one, other) => {
-    const lines = (one.spot.line ?? 0) - (other.spot.line ?? 0);
-    return (
-      compareText(one.spot.file, other.spot.file) ||
-      lines ||
-      columnOf(one) - columnOf(other) ||
-      compareText(one.code, other.code)
-    );
-  });
+  const sorted = problems.toSorted(compareProblems);
+  return sorted.filter((problem, index) => index === 0 || !isSame(problem, sorted[index - 1]));
+}
+
+function compareProblems(one: LocatedProblem, other: LocatedProblem): number {
+  return (
+    compareText(one.spot.file, other.spot.file) ||
+    (one.spot.line ?? 0) - (other.spot.line ?? 0) ||
+    columnOf(one) - columnOf(other) ||
+    compareText(one.code, other.code) ||
+    compareText(JSON.stringify(one.parts), JSON.stringify(other.parts))
+  );
+}
+
+function isSame(one: LocatedProblem, other: LocatedProblem | undefined): boolean {
+  return other !== undefined && compareProblems(one, other) === 0;
 }
 
 function columnOf(problem: LocatedProblem): number {

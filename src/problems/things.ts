@@ -1,5 +1,5 @@
 /** What a key or an id can belong to. The words for it are written elsewhere, by name. */
-export const THINGS = [
+const THINGS = [
   'job-file',
   'company-file',
   'rules-file',
@@ -58,7 +58,7 @@ export function isThing(name: string): name is Thing {
 }
 
 /** What a text was to be read as. */
-export const MEASURES = [
+const MEASURES = [
   'length',
   'volume',
   'weight',

@@ -1,21 +1,16 @@
 /** Job folders, the company folder and rule sets as checked input, every value with its place. */
-export { COMPANY_FOLDER, isJobName, type JobList, listJobs } from './job-names.ts';
-export { type Limit, parseLimit } from './limit.ts';
+export { COMPANY_FOLDER, isJobName, listJobs } from './job-names.ts';
+export { parseLimit } from './limit.ts';
 export { type CompanyInput, overrideCompany, readCompany } from './read-company.ts';
 export { type JobInput, readJob } from './read-job.ts';
-export { limitProblem, type RuleInput, type RuleSet, type RulesInput, readRules } from './rules.ts';
+export { type RulesInput, readRules } from './rules.ts';
 export type { BuildSection, SlabInput } from './schema/build.ts';
-export type { CompanySection } from './schema/company.ts';
 export type {
-  AllowancesSection,
   FormsSection,
   MachinesSection,
-  SafetySection,
   TowVehicleSection,
   TrailersSection,
 } from './schema/equipment.ts';
-export type { JobSection } from './schema/job.ts';
-export type { LaborSection } from './schema/labor.ts';
 export type { PlanSection } from './schema/plan.ts';
 export type { EditInput, PriceSection } from './schema/price.ts';
 export type { PricingSection } from './schema/pricing.ts';

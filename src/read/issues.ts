@@ -1,5 +1,11 @@
 import type { z } from 'zod';
-import { type LocatedProblem, nearestName, problemAt, type SourceSpot, shortened } from '../problems/index.ts';
+import {
+  type LocatedProblem,
+  nearestName,
+  problemAt,
+  type SourceSpot,
+  shortened,
+} from '../problems/index.ts';
 import type { Finding } from './schema/leaf.ts';
 import { examplesOf, hasNumberKeys, keysOf, schemaAt, thingOf } from './schema-walk.ts';
 import { isBrokenAt, keySpotAt, nearestNode, nodeAt, type TreeNode, type TreePath } from './tree.ts';

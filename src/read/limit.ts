@@ -10,8 +10,8 @@ import {
 } from '../units/index.ts';
 
 /** What a limit is held against; two limits of one rule must be of the same. */
-export type LimitKind = 'number' | 'each' | 'days' | 'money' | 'ratio' | QuantityKind;
-export type Limit = { readonly kind: LimitKind; readonly value: number };
+type LimitKind = 'number' | 'each' | 'days' | 'money' | 'ratio' | QuantityKind;
+type Limit = { readonly kind: LimitKind; readonly value: number };
 
 /** Kinds a figure of the core can have in the base unit of the kind. */
 const KINDS: readonly QuantityKind[] = [

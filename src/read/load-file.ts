@@ -2,7 +2,7 @@ import { lstatSync, readFileSync } from 'node:fs';
 import { type LocatedProblem, problemAt } from '../problems/index.ts';
 
 /** A job that fits on a screen has 2 kB; ten thousand lines have 256 kB. */
-export const MOST_KB = 256;
+const MOST_KB = 256;
 const BYTES_IN_KB = 1024;
 
 export type Loaded = { readonly text: string } | { readonly problem: LocatedProblem };

@@ -16,7 +16,7 @@ export type CompanyInput = {
   readonly root: MapNode;
 };
 
-export const COMPANY_KEYS: readonly string[] = Object.keys(COMPANY_SECTIONS);
+const COMPANY_KEYS: readonly string[] = Object.keys(COMPANY_SECTIONS);
 
 /** Reads the company folder: any of its files may hold any section, each section once. */
 export function readCompany(folder: string): CompanyInput {
@@ -24,7 +24,8 @@ export function readCompany(folder: string): CompanyInput {
   const { root } = read;
   const problems = [...read.problems, ...unknownSections(root.entries, COMPANY_KEYS, 'company-file')];
   if (read.isWhole) {
-    problems.push(...missingSections(root, requiredOf(COMPANY_SECTIONS), { folder, thing: 'company-file' }));
+    const wanted = { required: requiredOf(COMPANY_SECTIONS), known: COMPANY_KEYS };
+    problems.push(...missingSections(root, wanted, { file: folder, ownFiles: false }));
   }
   const checked = checkSections(root, COMPANY_SECTIONS);
   return {

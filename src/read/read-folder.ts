@@ -2,7 +2,7 @@ import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { type LocatedProblem, nearestName, problemAt, shortened } from '../problems/index.ts';
 import { loadFile, reasonOf } from './load-file.ts';
-import type { MapEntry, MapNode, TreeNode } from './tree.ts';
+import type { MapEntry, MapNode } from './tree.ts';
 import { readTree } from './yaml-tree.ts';
 
 /** Which files a folder may hold, and which sections stand in them. */
@@ -31,15 +31,22 @@ export function readFolder(folder: string, plan: FolderPlan): ReadFolder {
   let isWhole = true;
   const names = namesIn(folder, problems);
   const files: string[] = [];
-  for (const name of names.filter((each) => isExpected(each, folder, plan, problems))) {
+  for (const name of names) {
     const file = join(folder, name);
+    const strange = strangeFile(name, file, plan);
+    if (strange !== null) {
+      // It may hold what is missing elsewhere.
+      isWhole = false;
+      problems.push(strange);
+      continue;
+    }
     files.push(file);
     const entries = entriesOf(file, plan, problems);
     if (entries === null) isWhole = false;
     for (const [section, entry] of entries ?? []) {
-      const problem = sectionProblem(section, entry, { name, file, plan, sections });
-      if (problem === null) sections.set(section, entry);
-      else problems.push(problem);
+      const problem = sectionProblem(section, entry, { name, plan, sections });
+      if (problem !== null) problems.push(problem);
+      if (!sections.has(section)) sections.set(section, entry);
     }
   }
   if (files.length === 0 && problems.length === 0)
@@ -94,22 +101,13 @@ function holdsYaml(folder: string): boolean {
   }
 }
 
-function isExpected(name: string, folder: string, plan: FolderPlan, problems: LocatedProblem[]): boolean {
+/** A problem for a file that nothing reads, or null. */
+function strangeFile(name: string, file: string, plan: FolderPlan): LocatedProblem | null {
   const known = plan.sections.map((section) => `${section}.yaml`);
-  const isKnown = plan.mainFile === null ? name.endsWith('.yaml') : known.includes(name);
-  if (isKnown) return true;
-  const nearest =
-    plan.mainFile === null
-      ? name.replace(/\.ya?ml$/i, '.yaml')
-      : nearestName(name.replace(/\.ya?ml$/i, '.yaml'), known);
-  problems.push(
-    problemAt({ file: join(folder, name), line: null }, 'other-file', {
-      name: shortened(name, 60),
-      nearest,
-      known,
-    }),
-  );
-  return false;
+  if (plan.mainFile === null ? name.endsWith('.yaml') : known.includes(name)) return null;
+  const renamed = name.replace(/\.ya?ml$/i, '.yaml');
+  const nearest = plan.mainFile === null ? renamed : nearestName(renamed, known);
+  return problemAt({ file, line: null }, 'other-file', { name: shortened(name, 60), nearest, known });
 }
 
 /** The entries at the top of a file; null if they cannot be told. */
@@ -134,7 +132,7 @@ function entriesOf(
 function sectionProblem(
   section: string,
   entry: MapEntry,
-  within: { name: string; file: string; plan: FolderPlan; sections: ReadonlyMap<string, MapEntry> },
+  within: { name: string; plan: FolderPlan; sections: ReadonlyMap<string, MapEntry> },
 ): LocatedProblem | null {
   const { name, plan, sections } = within;
   const ownFile = `${section}.yaml`;
@@ -177,19 +175,17 @@ export function unknownSections(
     );
 }
 
-/** A section that should be there and is not. */
+/** A section that should be there and is not, nor under a mistyped name. */
 export function missingSections(
-  root: TreeNode & { readonly kind: 'map' },
-  required: readonly string[],
-  where: { readonly folder: string; readonly thing: 'job-file' | 'company-file' },
+  root: MapNode,
+  sections: { readonly required: readonly string[]; readonly known: readonly string[] },
+  where: { readonly file: string; readonly ownFiles: boolean },
 ): LocatedProblem[] {
-  return required
-    .filter((name) => !root.entries.has(name))
-    .map((key) =>
-      problemAt({ file: where.folder, line: null }, 'missing-key', {
-        key,
-        thing: where.thing,
-        example: null,
-      }),
-    );
+  const meant = [...root.entries.keys()].map((name) => nearestName(name, sections.known));
+  return sections.required
+    .filter((name) => !root.entries.has(name) && !meant.includes(name))
+    .map((section) => {
+      const file = where.ownFiles ? `${section}.yaml` : null;
+      return problemAt({ file: where.file, line: null }, 'missing-section', { section, file });
+    });
 }

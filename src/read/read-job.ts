@@ -20,7 +20,7 @@ export type JobInput = {
 };
 
 const MAIN_FILE = 'job.yaml';
-export const JOB_KEYS: readonly string[] = [...Object.keys(JOB_SECTIONS), OVERRIDES];
+const JOB_KEYS: readonly string[] = [...Object.keys(JOB_SECTIONS), OVERRIDES];
 
 /**
  * Reads a job folder.
@@ -36,15 +36,11 @@ export function readJob(folder: string): JobInput {
   const read = readFolder(folder, { from: 'job', sections: JOB_KEYS, mainFile: MAIN_FILE });
   const { root } = read;
   const problems = [...read.problems, ...unknownSections(root.entries, JOB_KEYS, 'job-file')];
-  const required = requiredOf(JOB_SECTIONS);
-  const main = join(folder, MAIN_FILE);
   if (read.isWhole) {
-    problems.push(
-      ...missingSections(root, required, {
-        folder: read.files.includes(main) ? main : folder,
-        thing: 'job-file',
-      }),
-    );
+    const main = join(folder, MAIN_FILE);
+    const file = read.files.includes(main) ? main : folder;
+    const wanted = { required: requiredOf(JOB_SECTIONS), known: JOB_KEYS };
+    problems.push(...missingSections(root, wanted, { file, ownFiles: true }));
   }
   const checked = checkSections(root, JOB_SECTIONS);
   const overrides = root.entries.get(OVERRIDES)?.node;

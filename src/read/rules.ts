@@ -1,6 +1,6 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { type LocatedProblem, type Origin, problemAt, type SourceSpot } from '../problems/index.ts';
+import { type LocatedProblem, type Origin, problemAt } from '../problems/index.ts';
 import { checkSection } from './check-section.ts';
 import { parseLimit } from './limit.ts';
 import { loadFile } from './load-file.ts';
@@ -9,7 +9,7 @@ import { type RuleFile, ruleFile, type RULE_TAGS } from './schema/rules.ts';
 import { readTree } from './yaml-tree.ts';
 
 /** A rule as read; the core declares the same row for itself. */
-export type RuleInput = {
+type RuleInput = {
   readonly code: string;
   readonly figure: string;
   readonly limit: number;
@@ -21,12 +21,13 @@ export type RuleInput = {
   readonly seen: boolean;
 };
 
-export type RuleSet = { readonly name: string; readonly label: string; readonly rules: readonly RuleInput[] };
+type RuleSet = { readonly name: string; readonly label: string; readonly rules: readonly RuleInput[] };
 export type RulesInput = {
   readonly sets: ReadonlyMap<string, RuleSet>;
   readonly problems: readonly LocatedProblem[];
 };
 
+const LIMIT_FORMS = ['4 in', '1:48', '10 %', '$1,000'];
 const SHIPPED = join(import.meta.dirname, '..', 'rules');
 
 /** All rule sets of a folder, each under the name of its file; those that come with the program if none is given. */
@@ -61,7 +62,10 @@ function readRuleFile(
     const limit = parseLimit(rule.limit);
     if (limit === null) {
       found.push(
-        limitProblem(origins.get(`${name}.rules.${code}.limit`)?.spot ?? { file, line: null }, rule.limit),
+        problemAt(origins.get(`${name}.rules.${code}.limit`)?.spot ?? { file, line: null }, 'limit-kind', {
+          value: rule.limit,
+          forms: LIMIT_FORMS,
+        }),
       );
       return [];
     }
@@ -81,13 +85,4 @@ function readRuleFile(
     ];
   });
   return { set: { name, label, rules: rows }, problems: found };
-}
-
-/** @param forms Limits that would be taken. */
-export function limitProblem(
-  spot: SourceSpot | { readonly file: string; readonly line: null },
-  value: string,
-  forms: readonly string[] = ['4 in', '1:48', '10 %', '$1,000'],
-): LocatedProblem {
-  return problemAt(spot, 'limit-kind', { value, forms });
 }

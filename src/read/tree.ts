@@ -9,8 +9,8 @@ type Anywhere = {
   /** Something is wrong here that has been said already; nothing more follows from this value. */
   readonly isBroken: boolean;
 };
-export type TextNode = Anywhere & { readonly kind: 'text'; readonly text: string };
-export type ListNode = Anywhere & { readonly kind: 'list'; readonly items: readonly TreeNode[] };
+type TextNode = Anywhere & { readonly kind: 'text'; readonly text: string };
+type ListNode = Anywhere & { readonly kind: 'list'; readonly items: readonly TreeNode[] };
 export type MapEntry = { readonly keySpot: SourceSpot; readonly node: TreeNode };
 export type MapNode = Anywhere & { readonly kind: 'map'; readonly entries: ReadonlyMap<string, MapEntry> };
 

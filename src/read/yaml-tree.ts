@@ -12,7 +12,13 @@ import {
   type YAMLMap,
   type YAMLSeq,
 } from 'yaml';
-import { type LocatedProblem, type ProblemCode, problemAt, type SourceSpot, shortened } from '../problems/index.ts';
+import {
+  type LocatedProblem,
+  type ProblemCode,
+  problemAt,
+  type SourceSpot,
+  shortened,
+} from '../problems/index.ts';
 import type { MapEntry, TreeNode } from './tree.ts';
 import { syntaxProblems } from './yaml-errors.ts';
 

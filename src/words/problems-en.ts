@@ -148,7 +148,7 @@ const texts: ProblemTexts = {
   'missing-key': ({ key, thing, example }) =>
     `"${key}" is missing in ${THING[thing]}.${example === null ? '' : ` Write ${key}: ${example}`}`,
   'missing-section': ({ section, file }) =>
-    `The section "${section}" is missing. Write it${file === null ? ' into a file of this folder' : ` into job.yaml or into ${file}`}.`,
+    `The section "${section}" is missing. Write it${file === null ? ' into a file of this folder' : ` into job.yaml or ${file}`}.`,
   'bad-id': ({ id }) =>
     `"${id}" cannot be an id. Use lower-case words joined by hyphens, such as front-walk.`,
   'not-a-corner-number': ({ key }) =>
@@ -159,7 +159,8 @@ const texts: ProblemTexts = {
     'A list is expected here. Write [one, two], or one line each with a hyphen in front.',
   'one-value-expected': ({ forms }) =>
     `One value is expected here${forms.length === 0 ? '' : `, such as ${orList(forms.slice(0, 3))}`}.`,
-  'list-length': ({ count, wanted }) => `This list has ${count === '1' ? '1 value' : `${count} values`}; ${wanted} are expected.`,
+  'list-length': ({ count, wanted }) =>
+    `This list has ${count === '1' ? '1 value' : `${count} values`}; ${wanted} are expected.`,
 
   'length-without-unit': needsUnit('A length'),
   'volume-without-unit': needsUnit('A volume'),

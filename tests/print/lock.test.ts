@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { withLock } from '../../src/print/lock.ts';
+import { BusyError, withLock } from '../../src/print/lock.ts';
 
 let folder = '';
 beforeEach(async () => {
@@ -58,8 +58,23 @@ describe('withLock', () => {
   });
 
   test('past the patience the task runs, and the lock of the living owner stays', async () => {
-    const lock = await aLockOf(process.pid);
+    const lock = await aLockOf(process.ppid);
     expect(await withLock(lock, 100, async () => 'done')).toBe('done');
     expect(await readdir(folder)).toEqual(['lock']);
+  });
+
+  test('past the patience a task that must be alone does not run', async () => {
+    const lock = await aLockOf(process.ppid);
+    const refused = withLock(lock, 100, async () => 'done', 'give-up');
+    await expect(refused).rejects.toThrow(BusyError);
+    await expect(refused).rejects.toMatchObject({ ownerPid: process.ppid, lockFolder: lock });
+    expect(await readdir(folder)).toEqual(['lock']);
+  });
+
+  // Regression: in a container each run may have the same process number.
+  test('a lock that bears our own number and is not ours is taken over', async () => {
+    const lock = await aLockOf(process.pid);
+    expect(await withLock(lock, 20_000, async () => 'done', 'give-up')).toBe('done');
+    expect(await readdir(folder)).toEqual([]);
   });
 });

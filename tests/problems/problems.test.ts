@@ -1,4 +1,4 @@
-import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
@@ -33,7 +33,8 @@ function laidOut(name: string): string {
   const files = join(HERE, name);
   const isOfJob = (path: string) => path !== join(files, COMPANY) && !path.endsWith('expected.txt');
   cpSync(files, join(root, 'jobs', 'walk'), { recursive: true, filter: isOfJob });
-  if (existsSync(join(files, COMPANY))) cpSync(join(files, COMPANY), join(root, 'jobs', COMPANY), { recursive: true });
+  if (existsSync(join(files, COMPANY)))
+    cpSync(join(files, COMPANY), join(root, 'jobs', COMPANY), { recursive: true });
   return root;
 }
 
@@ -53,9 +54,27 @@ describe('bad input, as the user reads it', () => {
   });
 
   test.each(cases)('%s', (name) => {
-    const file = join(HERE, name, 'expected.txt');
-    const message = `${messageOf(name)}\n`;
-    if (process.env['WRITE_EXPECTED'] === 'yes') writeFileSync(file, message);
-    expect(message).toBe(readFileSync(file, 'utf8'));
+    expect(`${messageOf(name)}\n`).toBe(readFileSync(join(HERE, name, 'expected.txt'), 'utf8'));
+  });
+});
+
+describe('the problems of the core', () => {
+  const CORE = join(HERE, '..', '..', 'src', 'calculate');
+  const sources = readdirSync(CORE, { recursive: true, encoding: 'utf8' }).filter((name) =>
+    name.endsWith('.ts'),
+  );
+  const codes = sources.flatMap((name) => {
+    const source = readFileSync(join(CORE, name), 'utf8');
+    return [...source.matchAll(/code: '([a-z-]+)',\s*path\b|\bwrong\('([a-z-]+)'/g)].map(
+      ([, code, other]) => code ?? other ?? '',
+    );
+  });
+
+  test('were found', () => {
+    expect(codes.length).toBeGreaterThanOrEqual(15);
+  });
+
+  test.each(codes)('%s has a text', (code) => {
+    expect(Object.keys(problemsEn.texts)).toContain(code);
   });
 });

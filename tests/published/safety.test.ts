@@ -1,6 +1,6 @@
 import { calcSafety } from '../../src/calculate/safety/index.ts';
 import { respiratorApf } from '../../src/calculate/safety/silica.ts';
-import { SILICA_TABLE, silicaRow, type SilicaRowName } from '../../src/calculate/safety/silica-table.ts';
+import { SILICA_TABLE, type SilicaRowName, silicaRow } from '../../src/calculate/safety/silica-table.ts';
 import { washWaterGal } from '../../src/calculate/safety/wash-water.ts';
 import { galToL } from '../../src/units/index.ts';
 import { crewOf, existing, fig, machine, production, row, someWork } from '../calculate/crew/a-plan.ts';

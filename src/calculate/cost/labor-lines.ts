@@ -1,7 +1,7 @@
-import { type CrewTask, CREW_TASKS, type TaskHours } from '../crew/index.ts';
+import { Usd } from '../../units/index.ts';
+import { CREW_TASKS, type CrewTask, type TaskHours } from '../crew/index.ts';
 import { COMPANY_FIGURE, type Figure, figure } from '../figure.ts';
 import { exactSum, inputKey, inputsOf, sumExpression } from '../sum-figure.ts';
-import { Usd } from '../../units/index.ts';
 import { COST_GROUPS, TASK_GROUP } from './groups.ts';
 import { type CostLine, lineCostUsd } from './line.ts';
 

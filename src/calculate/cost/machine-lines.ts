@@ -1,11 +1,11 @@
 import { Usd } from '../../units/index.ts';
-import { type CrewFigures, type CrewTask, CREW_TASKS, PHASES, type Phase, TASKS } from '../crew/index.ts';
+import { CREW_TASKS, type CrewFigures, type CrewTask, PHASES, type Phase, TASKS } from '../crew/index.ts';
 import { COMPANY_FIGURE, type Figure, figure, num } from '../figure.ts';
 import type { Company, Machine } from '../job.ts';
 import { thingNamed } from '../parts.ts';
 import { exactSum, inputKey, inputsOf, sumExpression } from '../sum-figure.ts';
 import { TASK_GROUP } from './groups.ts';
-import { type CostLine, joinLines, lineCostUsd, type Lines, priceOf, rateUnitProblems } from './line.ts';
+import { type CostLine, joinLines, type Lines, lineCostUsd, priceOf, rateUnitProblems } from './line.ts';
 
 type Use = { readonly phase: Phase; readonly machine: Machine; readonly tasks: readonly CrewTask[] };
 

@@ -1,3 +1,3 @@
-export { calcChecks, type CheckedFigures } from './checked-figures.ts';
+export { type CheckedFigures, calcChecks } from './checked-figures.ts';
 export { evaluateRules, type Finding, isBeyond } from './evaluate-rules.ts';
 export { ruleTags } from './tags.ts';

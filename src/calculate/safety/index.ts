@@ -25,8 +25,8 @@ export type SilicaTask = {
   readonly task: CrewTask;
   readonly phase: Phase;
   readonly machine: { readonly id: string; readonly kind: MachineKind } | null;
-  /** Citation of the row of Table 1; null where there is none. */
-  readonly row: string | null;
+  /** The row of Table 1, and whether its columns were read in a public copy; null where there is none. */
+  readonly row: { readonly name: string; readonly seen: boolean } | null;
   /** Every control of the row is there; else exposure is assessed under 29 CFR 1926.1153(d). */
   readonly onTable: boolean;
   readonly missing: readonly ControlCode[];
@@ -99,7 +99,7 @@ function silicaOf(tool: Tool, dusty: readonly Tool[], input: SafetyInput) {
     task,
     phase: TASKS[task].phase,
     machine: { id: machine.id, kind: machine.kind },
-    row: silicaCitation(row),
+    row: { name: row.row, seen: row.seen },
     onTable: apf !== null,
     missing,
     controls: row.controls.find((way) => way.every((control) => present.has(control))) ?? [],

@@ -1,5 +1,5 @@
-import type { Machine, MachineKind } from '../job.ts';
 import type { CrewTask } from '../crew/index.ts';
+import type { Machine, MachineKind } from '../job.ts';
 import { type Apf, COLUMN_HR, type ControlCode, type SilicaRow, type SilicaRowName } from './silica-table.ts';
 
 /** Float noise of adding parts of a day; far below a minute. */

@@ -2,7 +2,7 @@ import { type Figure, num } from '../../calculate/figure.ts';
 import type { JobResults } from '../../calculate/index.ts';
 import type { Job } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
-import { addDaysOn } from '../../units/index.ts';
+import { addDaysOn, weekdayOf } from '../../units/index.ts';
 import type { Words } from '../../words/index.ts';
 import { mixWords } from '../parts/mix-words.ts';
 import { end, row, start } from '../parts/tables.ts';
@@ -22,7 +22,7 @@ export function shoppingView(made: Made): MaterialsView['shopping'] {
     heading: say.heading,
     suppliers: suppliers.map((supplier) => {
       const own = items.filter((item) => item.supplier === supplier);
-      const orderByDates = own.map(({ neededOn, noticeDays }) => addDaysOn(neededOn, -noticeDays)).sort();
+      const orderByDates = own.map(({ neededOn, noticeDays }) => workdaysBefore(neededOn, noticeDays)).sort();
       return {
         name: supplier,
         phone: own[0]?.phone ?? '',
@@ -35,6 +35,15 @@ export function shoppingView(made: Made): MaterialsView['shopping'] {
       };
     }),
   };
+}
+
+/** So many Mondays to Fridays before a day: an office answers on those. Holidays are not counted. */
+function workdaysBefore(on: string, days: number): string {
+  if (days <= 0) return on;
+  const before = addDaysOn(on, -1);
+  // A weekend day does not count.
+  if (weekdayOf(before) > 5) return workdaysBefore(before, days);
+  return workdaysBefore(before, days - 1);
 }
 
 /** First day of a phase, or the start of the job where it has none. */

@@ -72,16 +72,19 @@ export function calendarTable(facts: ProposalFacts, words: Words): TableView<Pub
   const say = words.proposal.calendar;
   const { common } = words;
   const { days, walkOn, driveOn, hasDriveway } = facts.calendar;
-  const dayRows = days.map(({ on, phase }) =>
-    phase === 'cure'
-      ? row(showDate(on, common), say.cure, on < walkOn ? say.useKeepOff : hasDriveway ? say.useWheels : say.nothing)
-      : row(showDate(on, common), common.phases[phase], say.useWork),
-  );
-  const openings = [
-    row(showDate(walkOn, common), say.walk, hasDriveway ? say.useWheels : say.nothing),
-    ...(hasDriveway ? [row(showDate(driveOn, common), say.drive, say.nothing)] : []),
+  const dates = [...new Set([...days.map(({ on }) => on), walkOn, ...(hasDriveway ? [driveOn] : [])])].sort();
+  const happensOn = (on: string): PublicText[] => [
+    ...days.filter((day) => day.on === on).map(({ phase }) => (phase === 'cure' ? say.cure : common.phases[phase])),
+    ...(on === walkOn ? [say.walk] : []),
+    ...(on === driveOn && hasDriveway ? [say.drive] : []),
   ];
-  const last = openings.length - 1;
+  const keptFrom = (on: string): PublicText => {
+    if (days.some((day) => day.on === on && day.phase !== 'cure')) return say.useWork;
+    if (on < walkOn) return say.useKeepOff;
+    return hasDriveway && on < driveOn ? say.useWheels : say.nothing;
+  };
+  const rows = dates.map((on) => row(showDate(on, common), say.sentence(happensOn(on)), keptFrom(on)));
+  const last = rows.length - 1;
   return {
     caption: say.caption,
     columns: [
@@ -89,6 +92,6 @@ export function calendarTable(facts: ProposalFacts, words: Words): TableView<Pub
       { heading: say.work, align: 'start' },
       { heading: say.use, align: 'start' },
     ],
-    rows: [...dayRows, ...openings.map((opening, index) => (index === last ? { ...opening, note: say.weather } : opening))],
+    rows: rows.map((one, index) => (index === last ? { ...one, note: say.weather } : one)),
   };
 }

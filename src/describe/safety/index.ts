@@ -7,7 +7,7 @@ import type { Words } from '../../words/index.ts';
 import { frameOf } from '../parts/frame.ts';
 import { frameFactsOf } from '../parts/frame-facts.ts';
 import { end, row, start, tableOrNull } from '../parts/tables.ts';
-import { type Show, showDate, showIn } from '../show/index.ts';
+import { type Show, shortDates, showIn } from '../show/index.ts';
 import type { FactView, HazardView, ListView, SafetyView } from '../views.ts';
 
 /** Poison help of the United States; source: America's Poison Centers, from memory. */
@@ -34,15 +34,13 @@ export function describeSafety(job: Job, results: JobResults, words: Words): Saf
 function hazardView(hazard: Hazard, index: number, results: JobResults, words: Words): HazardView {
   const { hazards, when } = words.safety;
   const { name, measures, wear } = hazards[hazard.code];
-  const dates = results.crew.data.days
-    .filter(({ kind, phase }) => kind === 'work' && hazard.phases.includes(phase))
-    .map(({ on }) => shortDate(on, words));
-  return { number: String(index + 1), name, when: when([...new Set(dates)].join(', ')), measures, wear };
-}
-
-/** Weekday, day and month, without the year: `Monday 4 May`. */
-function shortDate(on: string, words: Words): string {
-  return showDate(on, words.common).split(' ').slice(0, 3).join(' ');
+  const dates = shortDates(
+    results.crew.data.days
+      .filter(({ kind, phase }) => kind === 'work' && hazard.phases.includes(phase))
+      .map(({ on }) => on),
+    words.common.months,
+  );
+  return { number: String(index + 1), name, when: when(dates), measures, wear };
 }
 
 function emergencyFacts(job: Job, words: Words): readonly FactView[] {
@@ -70,7 +68,7 @@ function silicaView(job: Job, results: JobResults, words: Words, show: Show): Sa
       say.tasks[task.task],
       task.machine === null ? say.byHand : thingNamed(job.company.machines, task.machine.id, 'machine').label,
       figures === undefined ? '' : show.hours(num(figures.hours)),
-      task.row ?? say.notOnTable,
+      task.row === null ? say.notOnTable : say.rowName(task.row.name, task.row.seen),
       whatToDo(task, words),
       respirator(task, words),
     );
@@ -102,7 +100,7 @@ function welfareList(results: JobResults, show: Show, words: Words): ListView {
   return {
     heading: say.heading,
     items: [
-      say.water(show.liquid(0.25)),
+      say.water,
       say.wash(show.liquid(num(water['wash-least'])), show.liquid(num(water['wash-most']))),
       say.toilet,
       say.kit,

@@ -1,2 +1,2 @@
 export { type Show, showIn } from './show.ts';
-export { showDate, showFigure, showFormula, showInput } from './show-figure.ts';
+export { shortDates, showDate, showFigure, showFormula, showInput } from './show-figure.ts';

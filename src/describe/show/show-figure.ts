@@ -1,6 +1,6 @@
 import type { Constant, Figure, FigureInput, FigureUnit, FigureValue } from '../../calculate/figure.ts';
 import type { PublicText } from '../../calculate/text.ts';
-import { formatDateLong, formatMoney, formatNumber, Usd } from '../../units/index.ts';
+import { addDaysOn, formatDateLong, formatMoney, formatNumber, Usd } from '../../units/index.ts';
 
 /** The value of a figure with its unit, to its own decimals: `648.00 sq ft`, `$1,250.00`. */
 export function showFigure(figure: Figure): string {
@@ -47,4 +47,29 @@ export function showDate(
   names: { readonly weekdays: readonly PublicText[]; readonly months: readonly PublicText[] },
 ): PublicText {
   return formatDateLong(on, names) as PublicText;
+}
+
+/**
+ * Dates in a few letters, runs of days joined: `4–8, 11 May`. The days are sorted and each shown once.
+ */
+export function shortDates(dates: readonly string[], months: readonly string[]): string {
+  const sorted = [...new Set(dates)].sort();
+  const runs = sorted.reduce<string[][]>((made, on) => {
+    const last = made.at(-1);
+    const before = last?.at(-1);
+    const continues = before !== undefined && addDaysOn(before, 1) === on && before.slice(0, 7) === on.slice(0, 7);
+    return continues && last !== undefined ? [...made.slice(0, -1), [...last, on]] : [...made, [on]];
+  }, []);
+  return runs
+    .map((run, index) => {
+      const [first = '', last = first] = [run[0], run.at(-1)];
+      const days = first === last ? dayOf(first) : `${dayOf(first)}–${dayOf(last)}`;
+      const endsMonth = runs[index + 1]?.[0]?.slice(0, 7) !== last.slice(0, 7);
+      return endsMonth ? `${days} ${months[Number(last.slice(5, 7)) - 1] ?? ''}` : days;
+    })
+    .join(', ');
+}
+
+function dayOf(on: string): string {
+  return String(Number(on.slice(8)));
 }

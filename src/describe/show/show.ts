@@ -64,7 +64,7 @@ const us: Show = {
   tons: (weightLb) => shown(`${formatNumber(lbToTon(weightLb), 1)} tons`),
   slope: (slope) => shown(`${formatInches(slopeToInPerFt(slope), 16)} / ft (${formatNumber(slope * 100, 1)} %)`),
   strength: (strengthPsi) => shown(`${formatNumber(strengthPsi, 0)} psi`),
-  liquid: (volumeGal) => shown(`${formatNumber(volumeGal, 1)} gal`),
+  liquid: (volumeGal) => shown(`${formatNumber(volumeGal, Number.isInteger(volumeGal) ? 0 : 1)} gal`),
   distance: (distanceMi) => shown(`${formatNumber(distanceMi, 0)} mi`),
 };
 

@@ -76,7 +76,8 @@ function arrivals({ job, results, show, words }: Made, phase: Phase): readonly s
   }
   if (phase !== 'base-and-forms') return [];
   const orderTons = num(results.base.figures.total['order-tons']);
-  return orderTons > 0 ? [say.baseArrives(show.tons(orderTons * 2000))] : [];
+  // Fetched base rides back on the trailer and is no arrival of its own.
+  return num(results.haul.figures.base.delivered) === 1 ? [say.baseArrives(show.tons(orderTons * 2000))] : [];
 }
 
 function workList(made: Made, parts: readonly WorkDay[]): CheckListView {
@@ -88,7 +89,7 @@ function workList(made: Made, parts: readonly WorkDay[]): CheckListView {
       const text = task === 'place' && isBagged ? say.mixBags : say.tasks[task];
       return {
         text: share < 1 - 1e-9 ? say.day.share(text, show.percent(Math.round(share * 100) / 100)) : text,
-        quantity: quantityText(results.crew.figures.tasks[task]?.quantity, show),
+        quantity: quantityText(quantityOf(task, results), share, show),
         isHold: task === 'place',
       };
     }),
@@ -96,17 +97,33 @@ function workList(made: Made, parts: readonly WorkDay[]): CheckListView {
   return { heading: say.day.work, items };
 }
 
-/** The quantity of a task; nothing for what is done once. */
-function quantityText(quantity: Figure | undefined, show: Show): string | null {
-  if (quantity === undefined) return null;
+type Quantity = { readonly amount: number; readonly unit: Figure['unit'] };
+
+/**
+ * How much of a task there is. Breaking out is planned by an area that counts steel and thickness
+ * in; the crew is told the area that lies there.
+ */
+function quantityOf(task: DayTask['task'], results: JobResults): Quantity | null {
+  if (task === 'break-out') {
+    const areas = Object.values(results.outline.figures.existing).map(({ area }) => num(area));
+    return { amount: areas.reduce((sumSqFt, areaSqFt) => sumSqFt + areaSqFt, 0), unit: 'sq ft' };
+  }
+  const quantity = results.crew.figures.tasks[task]?.quantity;
+  return quantity === undefined ? null : { amount: num(quantity), unit: quantity.unit };
+}
+
+/** The part of a quantity that is today's; nothing for what is done once. */
+function quantityText(quantity: Quantity | null, share: number, show: Show): string | null {
+  if (quantity === null) return null;
+  const today = quantity.amount * share;
   switch (quantity.unit) {
     case 'sq ft':
-      return show.area(num(quantity));
+      return show.area(today);
     case 'ft':
-      return show.run(num(quantity));
+      return show.run(today);
     case 'yd3':
-      return show.volume(num(quantity));
+      return show.volume(today);
     default:
-      return num(quantity) > 1 ? `${show.count(num(quantity))} ×` : null;
+      return quantity.amount > 1 ? `${show.count(Math.ceil(today - 1e-9))} ×` : null;
   }
 }

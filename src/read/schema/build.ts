@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { lazily } from './leaf.ts';
+import { lazily, TEXT_OR_NUMBER } from './leaf.ts';
 import { ABOVE_ZERO, count, FROM_ZERO, length, quantity, share } from './quantities.ts';
 import { byId, choice, outlineKeys, reference, thing } from './shape.ts';
 import { crewText, publicText } from './text.ts';
@@ -10,7 +10,9 @@ const reinforcement = () =>
       ['6x6-w1.4', '6x6-w2.1', '6x6-w2.9', '6x6-w4.0', '4x4-w1.4', '4x4-w2.9'],
       'Style of the welded wire.',
     ).optional(),
-    bars: choice(['3', '4', '5'], 'Bar size, in eighths of an inch.').optional(),
+    bars: choice(['3', '4', '5'], 'Bar size, in eighths of an inch.')
+      .meta({ ...TEXT_OR_NUMBER, enum: ['3', '4', '5', 3, 4, 5] })
+      .optional(),
     spacing: length(
       { least: '3 in', most: '4 ft' },
       'Bar to bar, both ways; only with bars.',

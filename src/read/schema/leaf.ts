@@ -10,14 +10,22 @@ export type Finding = {
 export type Outcome<T> = { readonly value: T } | { readonly finding: Finding };
 
 /** What an editor shows at a key. */
-export type Shown = { readonly description: string; readonly examples: readonly string[] };
+export type Shown = {
+  readonly description: string;
+  readonly examples: readonly string[];
+  /** Whether it can be a number without a unit. */
+  readonly isBare?: boolean;
+};
+
+/** For an editor, which reads `3` and `5550100` as numbers where the reader has every scalar as text. */
+export const TEXT_OR_NUMBER = { type: ['string', 'number'] } as const;
 
 /** A text that `read` turns into a value. The problem travels in the issue and is placed by the reader. */
 export function leaf<T>(shown: Shown, read: (text: string) => Outcome<T>) {
-  const { description, examples } = shown;
+  const { description, examples, isBare = false } = shown;
   return z
     .string()
-    .meta({ description, examples: [...examples] })
+    .meta({ description, examples: [...examples], ...(isBare ? TEXT_OR_NUMBER : {}) })
     .transform((text, context): T => {
       const outcome = read(text);
       if ('value' in outcome) return outcome.value;

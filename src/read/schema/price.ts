@@ -23,12 +23,10 @@ const hidden = () =>
       'What may be found, in words for the client.',
       'The old driveway is an inch thicker than assumed',
     ),
-    edits: z
-      .array(edit())
-      .meta({
-        description: 'What it changes.',
-        examples: [[{ 'thicker-existing': 'old-drive', by: '1 in' }]],
-      }),
+    edits: z.array(edit()).meta({
+      description: 'What it changes.',
+      examples: [[{ 'thicker-existing': 'old-drive', by: '1 in' }]],
+    }),
   });
 
 /** What the price covers and what it leaves out. */

@@ -118,7 +118,7 @@ export function count(
   ...[description, ...examples]: Told
 ) {
   const bounds = { least: String(range.least), most: String(range.most) };
-  return leaf({ description, examples }, (text) => {
+  return leaf({ description, examples, isBare: true }, (text) => {
     const parsed = parseCount(text);
     if (!parsed.ok) return { finding: refusal(text, 'length', parsed) };
     const finding = outOfRange(text, bounds, (end) => parsed.value - Number(end));
@@ -131,7 +131,7 @@ export function times(
   range: { readonly least: string; readonly most: string },
   ...[description, ...examples]: Told
 ) {
-  return leaf({ description, examples }, (text) => {
+  return leaf({ description, examples, isBare: true }, (text) => {
     if (!/^\d{1,6}(\.\d{1,6})?$/.test(text))
       return { finding: refusal(text, 'length', { code: 'not-a-number', forms: examples }) };
     const value = rationalFromDecimalText(text);

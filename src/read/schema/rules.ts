@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { lazily } from './leaf.ts';
+import { lazily, TEXT_OR_NUMBER } from './leaf.ts';
 import { yesNo } from './quantities.ts';
 import { byId, choice, reference, thing } from './shape.ts';
 
@@ -18,7 +18,13 @@ export const RULE_TAGS = [
 
 const severity = () => choice(['stop', 'fix', 'note'], 'How grave it is.');
 const limit = () =>
-  z.string().meta({ description: 'The limit, in a unit of the figure.', examples: ['4 in', '1:48', '10 %'] });
+  z
+    .string()
+    .meta({
+      description: 'The limit, in a unit of the figure.',
+      examples: ['4 in', '1:48', '10 %'],
+      ...TEXT_OR_NUMBER,
+    });
 
 /** What a company changes in the shipped rules, by the code of the rule. */
 export const ruleChangesSection = lazily(() =>

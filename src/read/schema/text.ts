@@ -7,13 +7,13 @@ const MOST_CHARACTERS = 1000;
 
 /** Text a homeowner may read. */
 export function publicText(description: string, ...examples: string[]) {
-  return leaf({ description, examples }, (text) => readText(text) as Outcome<PublicText>);
+  return leaf({ description, examples, isBare: true }, (text) => readText(text) as Outcome<PublicText>);
 }
 
 /** Text for the crew; never in a document for the homeowner. */
 export function crewText(description: string, ...examples: string[]) {
   return leaf(
-    { description: `${description} Only the crew and the office see it.`, examples },
+    { description: `${description} Only the crew and the office see it.`, examples, isBare: true },
     (text) => readText(text) as Outcome<CrewText>,
   );
 }
@@ -21,7 +21,7 @@ export function crewText(description: string, ...examples: string[]) {
 /** Text for the office alone. */
 export function officeText(description: string, ...examples: string[]) {
   return leaf(
-    { description: `${description} Only the office sees it.`, examples },
+    { description: `${description} Only the office sees it.`, examples, isBare: true },
     (text) => readText(text) as Outcome<OfficeText>,
   );
 }

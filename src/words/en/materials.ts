@@ -123,7 +123,7 @@ export const materials = {
     bars: (size: number) => `#${size} bar`,
     chairs: 'Chairs',
     curing: 'Curing compound',
-    packs: (count: string, size: string) => `${count} packs of ${size}`,
+    packs: (count: string, size: string) => `${count} × ${size}`,
     isolation: 'Soft isolation strip',
     strips: (count: string, length: string) => `${count} of ${length}`,
     boards: (name: string) => `Form board ${name}`,

@@ -99,7 +99,9 @@ export const proposal = {
     day: h`Day`,
     work: h`What happens`,
     use: h`What you cannot use`,
-    cure: h`Nobody works; the concrete cures`,
+    cure: h`The concrete cures`,
+    /** What happens on one day, joined. */
+    sentence: (parts: readonly P[]) => parts.join('. ') as P,
     useWork: h`The area and its way in`,
     useKeepOff: h`Keep off the new concrete`,
     walk: h`You may walk on it`,
