@@ -1,10 +1,29 @@
 import { defineConfig } from 'vitest/config';
 
+const printing = ['tests/browser/**/*.test.ts', 'tests/commands/**/*.test.ts'];
+
 export default defineConfig({
   test: {
     root: new URL('..', import.meta.url).pathname,
-    include: ['tests/**/*.test.ts'],
     testTimeout: 30_000,
     reporters: ['default'],
+    projects: [
+      {
+        extends: true,
+        test: { name: 'core', include: ['tests/**/*.test.ts'], exclude: printing },
+      },
+      {
+        // After the others and one file at a time: a browser takes both cores and much memory.
+        extends: true,
+        test: {
+          name: 'whole',
+          include: printing,
+          globalSetup: './tests/support/build-demos.ts',
+          fileParallelism: false,
+          sequence: { groupOrder: 1 },
+          hookTimeout: 60_000,
+        },
+      },
+    ],
   },
 });

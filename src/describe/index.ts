@@ -15,8 +15,6 @@ import { describeWorkOrder } from './work-order/index.ts';
 
 export { figureIds } from './calculation/index.ts';
 export { describeJobsPage, type JobsPageFacts } from './jobs-page/index.ts';
-export { findingsView } from './parts/findings-view.ts';
-export { showDate } from './show/index.ts';
 export { describeSiteWalk } from './site-walk/index.ts';
 
 type Described = Omit<BinderView, 'frame' | 'contents'> & { readonly binder: BinderView };
@@ -48,12 +46,17 @@ export function describeJob(
         origins,
         margin: {
           cost: cost.figures.total,
+          others: Object.values(job.price.otherCosts).flatMap(({ id, label }) => {
+            const line = cost.figures.lines[`other-${id}`];
+            return line === undefined ? [] : [{ label, cost: line }];
+          }),
           overhead: price.figures.overhead,
           margin: price.figures.margin,
           share: price.figures['margin-share'],
           total: price.figures.total,
         },
         findings: findingsView(job, results.findings, words),
+        contact: [job.client.phone, job.client.email].filter((one) => one !== null),
       },
       words,
     ),

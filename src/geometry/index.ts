@@ -3,13 +3,11 @@ export {
   arcOf,
   bulgeFromRise,
   circularSegmentAreaSqIn,
-  edgeLengthIn,
   pointOnArc,
   sectorAreaSqIn,
 } from './arc.ts';
 export {
   moveOutline,
-  moveRing,
   orient,
   polygonRing,
   rectangleRing,
@@ -36,7 +34,6 @@ export {
   distanceIn,
   type Edge,
   type EdgeKind,
-  edgeKinds,
   edgesOf,
   type Outline,
   type Point,

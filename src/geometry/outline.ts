@@ -1,8 +1,6 @@
 /** What stands at an edge: a form, the house, concrete that stays, or a joint to a neighbouring slab. */
 export type EdgeKind = 'formed' | 'house' | 'stays' | 'joint';
 
-export const edgeKinds = ['formed', 'house', 'stays', 'joint'] as const satisfies readonly EdgeKind[];
-
 export type Point = { readonly xIn: number; readonly yIn: number };
 
 /**

@@ -6,7 +6,6 @@ export {
   type BrowserTools,
   browserCandidates,
   type ExplicitMissing,
-  findBrowser,
   type NoBrowser,
   searchOnThisMachine,
   toolsOnThisMachine,
@@ -14,7 +13,6 @@ export {
 export { launch, PINNED_IDENTITY, type RunningBrowser, startBrowser } from './launch.ts';
 export { BusyError, withLock } from './lock.ts';
 export { type PdfFacts, pdfFacts } from './pdf-facts.ts';
-export { PIN_VERSION, pinPdf } from './pin.ts';
 export {
   type PrintFailure,
   type PrintJob,
@@ -22,4 +20,4 @@ export {
   type PrintReport,
   printPdfs,
 } from './print-pdf.ts';
-export { PINNED_CHROMIUM, type UnpackedBrowser, unpackChromium } from './unpack.ts';
+export { type UnpackedBrowser, unpackChromium } from './unpack.ts';

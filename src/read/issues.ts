@@ -62,7 +62,7 @@ function problemsOf(issue: z.core.$ZodIssue, checked: Checked): readonly Located
 function findingAt(finding: Finding, path: TreePath, node: TreeNode): LocatedProblem {
   const key = path.findLast((step) => typeof step === 'string') ?? '';
   if (finding.code === 'empty-value') {
-    return problemAt(node.spot, 'empty-value', { key: shortened(String(key), MOST_SHOWN) });
+    return problemAt(node.spot, 'empty-value', { key: shortened(key, MOST_SHOWN) });
   }
   return problemAt(characterSpot(finding, node) ?? node.spot, finding.code, finding.parts as never);
 }

@@ -31,7 +31,7 @@ export function readCompany(folder: string): CompanyInput {
   return {
     folder,
     files: read.files,
-    sections: checked.sections as Partial<CompanySections>,
+    sections: checked.sections,
     origins: originsOf(root, COMPANY_KEYS, companyPath),
     problems: [...problems, ...checked.problems],
     root,
@@ -66,7 +66,7 @@ export function overrideCompany(
   const root = { ...company.root, entries };
   return {
     ...company,
-    sections: sections as Partial<CompanySections>,
+    sections,
     origins: originsOf(root, COMPANY_KEYS, companyPath),
     problems,
     root,

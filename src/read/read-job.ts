@@ -51,7 +51,7 @@ export function readJob(folder: string): JobInput {
     id,
     folder,
     files: read.files,
-    sections: checked.sections as Partial<JobSections>,
+    sections: checked.sections,
     overrides: overrides?.kind === 'map' ? overrides : null,
     origins: originsOf(root, Object.keys(JOB_SECTIONS), (section) => section),
     problems: [...problems, ...checked.problems],

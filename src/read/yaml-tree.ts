@@ -117,7 +117,7 @@ class TreeReader {
     if ('anchor' in node && node.anchor !== undefined) this.#anchors.set(node.anchor, node);
     if (isMap(node)) return this.#map(node, spot, key, level);
     if (isSeq(node)) return this.#list(node, spot, key, level);
-    return this.#scalar(node as Scalar, spot, key);
+    return this.#scalar(node, spot, key);
   }
 
   #scalar(node: Scalar, spot: SourceSpot, key: string): TreeNode {

@@ -1,7 +1,6 @@
 import type { en } from './en.ts';
 
 export { en } from './en.ts';
-export { homeowner } from './homeowner.ts';
 
 /** The same words in another language: every literal widened to its kind of text. */
 type Widened<T> = T extends (...args: infer A) => infer R

@@ -52,7 +52,7 @@ describe('withLock', () => {
     const startedMs = performance.now();
     const order: number[] = [];
     await Promise.all([1, 2, 3].map((n) => withLock(lock, 20_000, async () => void order.push(n))));
-    expect(order.toSorted()).toEqual([1, 2, 3]);
+    expect(order.toSorted((one, other) => one - other)).toEqual([1, 2, 3]);
     expect(performance.now() - startedMs).toBeLessThan(10_000);
     expect(await readdir(folder)).toEqual([]);
   });

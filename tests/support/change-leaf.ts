@@ -59,7 +59,8 @@ function larger(_: string, dollar: string, whole?: string, n?: string, d?: strin
   if (whole === undefined) return `${dollar}${round6((Number(n0) / Number(d0)) * 1.2)}`;
   const value = Number(whole.replaceAll(',', '')) + (n === undefined ? 0 : Number(n) / Number(d));
   if (value === 0) return `${dollar}1`;
-  return `${dollar}${Number.isInteger(value) ? Math.ceil(value * 1.2) : round6(value * 1.2)}`;
+  if (dollar !== '') return `${dollar}${(value * 1.2).toFixed(2)}`;
+  return String(Number.isInteger(value) ? Math.ceil(value * 1.2) : round6(value * 1.2));
 }
 
 function round6(value: number): number {

@@ -31,7 +31,8 @@ function leavesBelow(node: Node, path: TreePath): readonly SchemaLeaf[] {
     ];
   }
   if (type === 'array') return leavesBelow(node['items'] as Node, [...path, '*']);
-  if (![type].flat().includes('string')) throw new RangeError(`cannot walk ${path.join('.')}: ${JSON.stringify(node)}`);
+  if (![type].flat().includes('string'))
+    throw new RangeError(`cannot walk ${path.join('.')}: ${JSON.stringify(node)}`);
   return [
     {
       path,

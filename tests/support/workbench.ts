@@ -2,8 +2,11 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { stringify } from 'yaml';
-import { type PreparedJob, prepareJobs } from '../../src/commands/prepare.ts';
+import { calculateJob } from '../../src/calculate/index.ts';
+import type { PreparedJob } from '../../src/commands/prepare.ts';
 import { showProblems } from '../../src/commands/show-problems.ts';
+import { resolveJob } from '../../src/model/index.ts';
+import { readCompany, readJob, readRules } from '../../src/read/index.ts';
 import type { Tree, Trees } from './trees.ts';
 
 /** A folder outside the project where changed jobs are written and read as a user's would be. */
@@ -15,20 +18,34 @@ export type Workbench = {
 
 /**
  * Every job gets the same place and every value its own line, so that two jobs which differ in a
- * value differ in nothing else, not even in the lines the calculation sheet names.
+ * value differ in nothing else, not even in the lines the calculation sheet names. What did not
+ * change since the last job is not read again.
  */
 export function aWorkbench(id: string): Workbench {
   const root = mkdtempSync(join(tmpdir(), 'workbench-'));
-  for (const name of ['company', id]) mkdirSync(join(root, name));
+  const rules = readRules();
+  const readAt = <T>(folder: string, file: string, read: (folder: string) => T) => {
+    mkdirSync(join(root, folder));
+    const known = new Map<Tree, T>();
+    return (tree: Tree): T => {
+      const before = known.get(tree);
+      if (before !== undefined) return before;
+      writeFileSync(join(root, folder, file), yamlOf(tree));
+      const made = read(join(root, folder));
+      known.set(tree, made);
+      return made;
+    };
+  };
+  const companyOf = readAt('company', 'company.yaml', readCompany);
+  const jobOf = readAt(id, 'job.yaml', readJob);
   return {
-    prepare: ({ company, job }) => {
-      writeFileSync(join(root, 'company', 'company.yaml'), yamlOf(company));
-      writeFileSync(join(root, id, 'job.yaml'), yamlOf(job));
-      const prepared = prepareJobs({ jobsDir: root, names: [id] });
-      if (!prepared.ok) throw new Error(showProblems(prepared.problems));
-      const [only] = prepared.jobs;
-      if (only === undefined) throw new Error('no job was prepared');
-      return only;
+    prepare: (trees) => {
+      const company = companyOf(trees.company);
+      const { job, origins, problems } = resolveJob(jobOf(trees.job), company, rules);
+      if (job === null) throw new Error(showProblems([...rules.problems, ...company.problems, ...problems]));
+      const { results, problems: found } = calculateJob(job);
+      if (results === null || found.length > 0) throw new Error(JSON.stringify(found));
+      return { job, origins, results };
     },
     remove: () => rmSync(root, { recursive: true }),
   };

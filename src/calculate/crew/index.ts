@@ -19,7 +19,6 @@ import { taskQuantities, type WorkFigures, type WorkThings } from './quantities.
 import { PHASES, type Phase } from './tasks.ts';
 
 export type { DayTask, Openings, WorkDay } from './calendar.ts';
-export { workdayOnOrAfter } from './calendar.ts';
 export type { TaskFigures, TaskHours } from './hours.ts';
 export { calcLaborRate, type LaborRateFigures } from './labor-rate.ts';
 export type { WorkFigures } from './quantities.ts';

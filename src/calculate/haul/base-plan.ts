@@ -23,8 +23,21 @@ export type HaulBaseFigures = {
   readonly cost: Figure;
   /** 1 where the supplier brings it, else 0. */
   readonly delivered: Figure;
+  /** What the supplier asks for bringing it [$]. */
+  readonly 'delivery-offer': Figure;
   /** What the supplier is paid for bringing it; 0 where it is fetched [$]. */
   readonly 'delivery-cost': Figure;
+  /** What fetching was held against where it is delivered and a place sells base. */
+  readonly 'if-fetched'?: FetchFigures;
+};
+
+export type FetchFigures = {
+  readonly loads: Figure;
+  readonly paired: Figure;
+  readonly 'own-trips': Figure;
+  readonly hours: Figure;
+  readonly miles: Figure;
+  readonly cost: Figure;
 };
 
 /** How the base comes: on which trailer from which place; both null where it is delivered or none is needed. */
@@ -73,7 +86,12 @@ export function planBase(made: {
       'no place on the list sells base, or delivery costs less than fetching',
       inputs,
     );
-    return { trailer: null, place: null, figures: { ...none, delivered, 'delivery-cost': offer } };
+    const figures = { ...none, delivered, 'delivery-offer': offer, 'delivery-cost': taken(offer) };
+    return {
+      trailer: null,
+      place: null,
+      figures: best === null ? figures : { ...figures, 'if-fetched': best.figures },
+    };
   }
   const delivered = flag(0, 'fetching costs no more than delivery', {
     offerUsd: offer,
@@ -82,14 +100,19 @@ export function planBase(made: {
   return {
     trailer: best.trailer,
     place: best.place,
-    figures: { ...best.figures, delivered, 'delivery-cost': zeroUsd('the base is fetched') },
+    figures: {
+      ...best.figures,
+      delivered,
+      'delivery-offer': offer,
+      'delivery-cost': zeroUsd('the base is fetched'),
+    },
   };
 }
 
 type Fetch = {
   readonly trailer: Trailer;
   readonly place: DumpPlace;
-  readonly figures: Omit<HaulBaseFigures, 'delivered' | 'delivery-cost'>;
+  readonly figures: FetchFigures;
 };
 
 function isBetter(fetch: Fetch, other: Fetch): boolean {
@@ -185,6 +208,18 @@ function deliveryFigure(orderTon: Figure, supplier: BaseSupplier): Figure {
   });
 }
 
+/** The offer is taken. One figure has one id, so what is paid is a figure of its own. */
+function taken(offer: Figure): Figure {
+  return figure({
+    value: offer.value,
+    unit: '$',
+    decimals: 2,
+    formula: 'offerUsd',
+    inputs: { offerUsd: offer },
+    source: COMPANY_FIGURE,
+  });
+}
+
 function nothing(why: string, rates: HaulRates): HaulBaseFigures {
   const none = (unit: 'each' | 'h' | 'mi') =>
     figure({ value: 0, unit, decimals: 0, formula: { method: why }, inputs: {} });
@@ -198,6 +233,7 @@ function nothing(why: string, rates: HaulRates): HaulBaseFigures {
     miles,
     cost: haulCostFigure({ hours, miles, fee: null }, rates),
     delivered: none('each'),
+    'delivery-offer': zeroUsd(why),
     'delivery-cost': zeroUsd(why),
   };
 }

@@ -245,5 +245,5 @@ function usdFigure(value: Decimal, formula: string, inputs: Readonly<Record<stri
 }
 
 function priceOf(priceFigure: Figure): Price {
-  return new Usd(priceFigure.value) as Decimal as Price;
+  return new Usd(priceFigure.value) as Price;
 }

@@ -13,7 +13,7 @@ export type Shares = { readonly overheadRatio: number; readonly marginRatio: num
 
 /** The amount of a figure of cost. */
 export function costOf(figure: Figure): Cost {
-  return new Usd(figure.value) as Decimal as Cost;
+  return new Usd(figure.value) as Cost;
 }
 
 /**
@@ -37,14 +37,9 @@ export function priceFromCost(cost: Cost, shares: Shares): Price {
   return roundToCent(new Usd(cost).dividedBy(keptRatio)) as Price;
 }
 
-/** The sum of prices. */
-export function sumOfPrices(prices: readonly Price[]): Price {
-  return prices.reduce<Decimal>((sumUsd, price) => sumUsd.plus(price), new Usd(0)) as Price;
-}
-
 /** max(0, minimum - sum): what brings a small job up to the least charge. */
 export function minimumChargeAddition(sum: Price, minimumUsd: Decimal): Price {
-  return Usd.max(0, minimumUsd.minus(sum)) as Decimal as Price;
+  return Usd.max(0, minimumUsd.minus(sum)) as Price;
 }
 
 /**

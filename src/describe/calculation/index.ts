@@ -10,7 +10,7 @@ import type { Origins } from '../../problems/index.ts';
 import type { Words } from '../../words/index.ts';
 import { type FrameFacts, frameOf } from '../parts/frame.ts';
 import { showFigure, showFormula, showInput } from '../show/index.ts';
-import type { CalculationView, FactView, FindingView } from '../views.ts';
+import type { CalculationView, FactView, FindingView, FrameView } from '../views.ts';
 
 /** What the calculation sheet shows: every figure of every topic, with where its inputs stand. */
 export type CalculationFacts = {
@@ -19,12 +19,16 @@ export type CalculationFacts = {
   readonly origins: Origins;
   readonly margin: {
     readonly cost: Figure;
+    /** Of the cost: what follows from nothing else, by its label. */
+    readonly others: readonly { readonly label: string; readonly cost: Figure }[];
     readonly overhead: Figure;
     readonly margin: Figure;
     readonly share: Figure;
     readonly total: Figure;
   };
   readonly findings: readonly FindingView[];
+  /** How the client is reached; the office's alone. */
+  readonly contact: readonly string[];
 };
 
 /** The calculation sheet: how a reader audits any number in any other document. */
@@ -32,7 +36,7 @@ export function describeCalculation(facts: CalculationFacts, words: Words): Calc
   const say = words.calculation;
   const idOf = figureIds(facts.topics);
   return {
-    frame: frameOf('calculation', facts.frame, words),
+    frame: withContact(frameOf('calculation', facts.frame, words), facts.contact, words),
     warning: say.warning,
     findings: facts.findings.length === 0 ? null : { heading: say.findings, items: facts.findings },
     margin: { heading: say.margin.heading, facts: marginFacts(facts.margin, say.margin) },
@@ -52,6 +56,13 @@ export function describeCalculation(facts: CalculationFacts, words: Words): Calc
       })),
     })),
   };
+}
+
+/** The title block with one cell more, where there is something to put in it. */
+function withContact(frame: FrameView, contact: readonly string[], words: Words): FrameView {
+  if (contact.length === 0) return frame;
+  const cell = { label: words.calculation.contact, value: contact.join(', ') };
+  return { ...frame, block: { ...frame.block, cells: [...frame.block.cells, cell] } };
 }
 
 /** Identity of each figure object to its id, its path by names. */
@@ -104,6 +115,7 @@ function marginFacts(
 ): FactView[] {
   return [
     { label: say.cost, value: showFigure(margin.cost) },
+    ...margin.others.map(({ label, cost }) => ({ label: say.other(label), value: showFigure(cost) })),
     { label: say.overhead, value: showFigure(margin.overhead) },
     { label: say.margin, value: showFigure(margin.margin) },
     { label: say.share, value: showFigure(margin.share) },

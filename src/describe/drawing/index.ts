@@ -13,4 +13,3 @@ export type {
 } from './drawing.ts';
 export { drawPlan, type PlanArea, type PlanView } from './plan.ts';
 export type { UnitSystem } from './scales.ts';
-export { textWidthIn } from './text-width.ts';

@@ -1,6 +1,6 @@
 import { num } from '../../calculate/figure.ts';
 import type { JobResults } from '../../calculate/index.ts';
-import type { Job, Stream } from '../../calculate/job.ts';
+import type { DumpPlace, Job, Stream } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import { formatMoney, sumUsd } from '../../units/index.ts';
 import type { Words } from '../../words/index.ts';
@@ -10,52 +10,57 @@ import { type TableView, WRITE_LINE } from '../views.ts';
 
 type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 
+type Load = JobResults['haul']['data']['loads'][number];
+type Column = {
+  readonly heading: string;
+  readonly align: 'start' | 'end';
+  readonly cell: (load: Load, index: number) => string;
+  /** What stands in the row of totals. */
+  readonly total: string;
+};
+
 /** Page one: every load in driving order, with room for the scale ticket. */
-export function loadsTable({ job, results, show, words }: Made): TableView | null {
+export function loadsTable(made: Made): TableView | null {
+  const say = made.words.materials.loads;
+  const { loads } = made.results.haul.data;
+  const columns = loadColumns(made);
+  const trailers = trailersUsed(made.job, made.results);
+  const [only] = trailers;
+  return tableOrNull(
+    trailers.length === 1 && only !== undefined
+      ? say.captionOn(thingNamed(made.job.company.trailers, only, 'trailer').label)
+      : say.caption,
+    columns,
+    loads.length === 0
+      ? []
+      : [
+          ...loads.map((load, index) => row(...columns.map(({ cell }) => cell(load, index)))),
+          totalRow(...columns.map(({ total }) => total)),
+        ],
+  );
+}
+
+/** Where all loads ride on one trailer the caption names it, and the row is a line. */
+function loadColumns({ job, results, show, words }: Made): readonly Column[] {
   const say = words.materials.loads;
   const { loads } = results.haul.data;
-  const rows = loads.map((load, index) =>
-    row(
-      `${index + 1}`,
-      load.existingIds.map((id) => job.site.existing[id]?.label ?? say.soil).join(', ') || say.soil,
-      load.areaSqFt === null ? say.noFill : show.area(load.areaSqFt),
-      show.weight(load.weightLb),
-      show.size(load.fillIn),
-      thingNamed(job.company.trailers, load.trailer, 'trailer').label,
-      thingNamed(job.company.places, load.place, 'place').label,
-      formatMoney(load.feeUsd),
-      load.returns === 'base' ? say.base : say.empty,
-      WRITE_LINE,
-    ),
-  );
-  const totals = totalRow(
-    say.total,
-    '',
-    '',
-    show.weight(loads.reduce((sumLb, load) => sumLb + load.weightLb, 0)),
-    '',
-    '',
-    '',
-    formatMoney(sumUsd(loads.map(({ feeUsd }) => feeUsd))),
-    '',
-    '',
-  );
-  return tableOrNull(
-    say.caption,
-    [
-      end(say.load),
-      start(say.what),
-      end(say.bay),
-      end(say.weight),
-      end(say.fill),
-      start(say.trailer),
-      start(say.place),
-      end(say.fee),
-      start(say.back),
-      start(say.ticket),
-    ],
-    rows.length === 0 ? [] : [...rows, totals],
-  );
+  const first = (heading: string, cell: Column['cell'], total = ''): Column => ({ heading, align: 'start', cell, total });
+  const last = (heading: string, cell: Column['cell'], total = ''): Column => ({ heading, align: 'end', cell, total });
+  const trailer = first(say.trailer, (load) => thingNamed(job.company.trailers, load.trailer, 'trailer').label);
+  const totalLb = loads.reduce((sumLb, load) => sumLb + load.weightLb, 0);
+  const feesUsd = sumUsd(loads.map(({ feeUsd }) => feeUsd));
+  return [
+    last(say.load, (_load, index) => `${index + 1}`, say.total),
+    first(say.what, ({ existingIds }) => existingIds.map((id) => job.site.existing[id]?.label ?? say.soil).join(', ') || say.soil),
+    last(say.bay, ({ areaSqFt }) => (areaSqFt === null ? say.noFill : show.area(areaSqFt))),
+    last(say.weight, ({ weightLb }) => show.weight(weightLb), show.weight(totalLb)),
+    last(say.fill, ({ fillIn }) => show.size(fillIn)),
+    ...(trailersUsed(job, results).length === 1 ? [] : [trailer]),
+    first(say.place, (load) => thingNamed(job.company.places, load.place, 'place').label),
+    last(say.fee, ({ feeUsd }) => formatMoney(feeUsd), formatMoney(feesUsd)),
+    first(say.back, ({ returns }) => (returns === 'base' ? say.base : say.empty)),
+    first(say.ticket, () => WRITE_LINE),
+  ];
 }
 
 export function loadNotes({ job, results, show, words }: Made): readonly string[] {
@@ -67,6 +72,7 @@ export function loadNotes({ job, results, show, words }: Made): readonly string[
     say.trips(show.count(num(total.trips)), show.hours(num(total.hours)), show.distance(num(total.miles))),
     ...(num(base.delivered) === 1 ? [say.delivered] : []),
     ...(baseLoads > 0 ? [say.base(baseLoads, num(base.paired))] : []),
+    ...placesUsed(job, results).map(({ label, address }) => say.place(label, address)),
     say.weigh,
     ...trailersUsed(job, results).map((id) =>
       say.governs(
@@ -77,6 +83,13 @@ export function loadNotes({ job, results, show, words }: Made): readonly string[
     ),
     say.tarp,
   ];
+}
+
+/** Where loads go to or base comes from. */
+function placesUsed(job: Job, results: JobResults): readonly DumpPlace[] {
+  const { loads, baseFrom } = results.haul.data;
+  const used = new Set([...loads.map(({ place }) => place), ...(baseFrom === null ? [] : [baseFrom.place])]);
+  return [...used].map((id) => thingNamed(job.company.places, id, 'place'));
 }
 
 function trailersUsed(job: Job, results: JobResults): readonly string[] {
@@ -126,7 +139,7 @@ export function fleetTable({ job, results, show, words }: Made): TableView | nul
       show.volume(num(figures['box-volume'])),
     );
   });
-  return tableOrNull(say.caption, [start(say.trailer), end(say.payload), start(say.decides), end(say.box)], rows);
+  return tableOrNull(say.caption(job.company.towVehicle.label), [start(say.trailer), end(say.payload), start(say.decides), end(say.box)], rows);
 }
 
 /** Lifts of base at most 4 in compacted each; source: Utah DFCM paving standard (seen). */

@@ -1,5 +1,6 @@
 import type { PublicText } from '../../calculate/text.ts';
 import type { Words } from '../../words/index.ts';
+import { addDaysOn } from '../../units/index.ts';
 import { showDate, showIn } from '../show/index.ts';
 import type { ProposalView, TableView } from '../views.ts';
 import type { ProposalFacts } from './facts.ts';
@@ -67,6 +68,22 @@ export function hiddenTable(facts: ProposalFacts, words: Words): ProposalView['h
   };
 }
 
+type Told = { readonly on: string; readonly happens: PublicText; readonly kept: PublicText };
+
+/** Days one after the other of which the same is told, as first and last day. */
+function likeRuns(days: readonly Told[]): readonly (readonly [Told, Told])[] {
+  return days.reduce<(readonly [Told, Told])[]>((runs, day) => {
+    const [first, last] = runs.at(-1) ?? [];
+    const continues =
+      first !== undefined &&
+      last !== undefined &&
+      addDaysOn(last.on, 1) === day.on &&
+      last.happens === day.happens &&
+      last.kept === day.kept;
+    return continues ? [...runs.slice(0, -1), [first, day]] : [...runs, [day, day]];
+  }, []);
+}
+
 /** Day by day: what happens and what cannot be used, then when the slab may be walked and driven on. */
 export function calendarTable(facts: ProposalFacts, words: Words): TableView<PublicText> {
   const say = words.proposal.calendar;
@@ -83,7 +100,16 @@ export function calendarTable(facts: ProposalFacts, words: Words): TableView<Pub
     if (on < walkOn) return say.useKeepOff;
     return hasDriveway && on < driveOn ? say.useWheels : say.nothing;
   };
-  const rows = dates.map((on) => row(showDate(on, common), say.sentence(happensOn(on)), keptFrom(on)));
+  const told = dates.map((on) => ({ on, happens: say.sentence(happensOn(on)), kept: keptFrom(on) }));
+  const rows = likeRuns(told).map(([first, last]) =>
+    row(
+      first.on === last.on
+        ? showDate(first.on, common)
+        : say.span(showDate(first.on, common), showDate(last.on, common)),
+      first.happens,
+      first.kept,
+    ),
+  );
   const last = rows.length - 1;
   return {
     caption: say.caption,

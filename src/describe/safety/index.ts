@@ -26,7 +26,7 @@ export function describeSafety(job: Job, results: JobResults, words: Words): Saf
     emergency: { heading: say.emergency.heading, facts: emergencyFacts(job, words) },
     silica: silicaView(job, results, words, show),
     rest: rest.length === 0 ? null : { heading: say.rest, hazards: rest },
-    welfare: welfareList(results, show, words),
+    welfare: welfareList(job, results, show, words),
     cautions: say.cautions,
   };
 }
@@ -45,7 +45,7 @@ function hazardView(hazard: Hazard, index: number, results: JobResults, words: W
 
 function emergencyFacts(job: Job, words: Words): readonly FactView[] {
   const say = words.safety.emergency;
-  const { emergency, locateTicket } = job.site;
+  const { emergency } = job.site;
   const { safety } = job.company;
   return [
     { label: say.site, value: job.address },
@@ -55,8 +55,6 @@ function emergencyFacts(job: Job, words: Words): readonly FactView[] {
     { label: say.poison, value: POISON_HELP },
     { label: say.firstAid, value: safety.firstAidPerson },
     { label: say.kit, value: safety.kitPlace },
-    { label: say.calls, value: safety.calls },
-    ...(locateTicket === null ? [] : [{ label: say.marks, value: locateTicket }]),
   ];
 }
 
@@ -94,12 +92,14 @@ function respirator({ apf }: SilicaTask, words: Words): string {
   return apf === 0 ? say.none : say.apf(String(apf));
 }
 
-function welfareList(results: JobResults, show: Show, words: Words): ListView {
+function welfareList(job: Job, results: JobResults, show: Show, words: Words): ListView {
   const say = words.safety.welfare;
   const { water } = results.safety.figures;
   return {
     heading: say.heading,
     items: [
+      job.company.safety.calls,
+      ...(job.site.locateTicket === null ? [] : [job.site.locateTicket]),
       say.water,
       say.wash(show.liquid(num(water['wash-least'])), show.liquid(num(water['wash-most']))),
       say.toilet,

@@ -5,7 +5,6 @@ import {
   formatFeetInches,
   formatInches,
   formatNumber,
-  ftToIn,
   ftToM,
   galToL,
   inToM,
@@ -48,7 +47,8 @@ export type Show = {
 const shown = (text: string): PublicText => text as PublicText;
 
 const either = {
-  percent: (ratio: number) => shown(`${formatNumber(ratio * 100, Number.isInteger(round9(ratio * 100)) ? 0 : 1)} %`),
+  percent: (ratio: number) =>
+    shown(`${formatNumber(ratio * 100, Number.isInteger(round9(ratio * 100)) ? 0 : 1)} %`),
   hours: (timeHr: number) => shown(`${formatNumber(timeHr, 1)} h`),
   count: (count: number) => shown(formatNumber(count, 0)),
 };
@@ -62,7 +62,8 @@ const us: Show = {
   volume: (volumeCuYd) => shown(`${formatNumber(volumeCuYd, 2)} yd³`),
   weight: (weightLb) => shown(`${formatNumber(weightLb, 0)} lb`),
   tons: (weightLb) => shown(`${formatNumber(lbToTon(weightLb), 1)} tons`),
-  slope: (slope) => shown(`${formatInches(slopeToInPerFt(slope), 16)} / ft (${formatNumber(slope * 100, 1)} %)`),
+  slope: (slope) =>
+    shown(`${formatInches(slopeToInPerFt(slope), 16)} / ft (${formatNumber(slope * 100, 1)} %)`),
   strength: (strengthPsi) => shown(`${formatNumber(strengthPsi, 0)} psi`),
   liquid: (volumeGal) => shown(`${formatNumber(volumeGal, Number.isInteger(volumeGal) ? 0 : 1)} gal`),
   distance: (distanceMi) => shown(`${formatNumber(distanceMi, 0)} mi`),
@@ -86,11 +87,6 @@ const metric: Show = {
 /** The way to show quantities of a job. */
 export function showIn(system: UnitSystem): Show {
   return system === 'us' ? us : metric;
-}
-
-/** A length in ft as feet and inches or metres, where a figure is in ft. */
-export function lengthOfFt(show: Show, lengthFt: number): PublicText {
-  return show.length(ftToIn(lengthFt));
 }
 
 /** Drops float noise, so that 0.07 x 100 counts as a whole percent. */

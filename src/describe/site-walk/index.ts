@@ -47,9 +47,9 @@ export function describeSiteWalk(
     sections: [
       lines(sections.job),
       lines(sections.access),
-      table(sections.existing, 5),
+      table(sections.existing, 4),
       lines(sections.stays),
-      table(sections.build, 5),
+      table(sections.build, 4),
       table(sections.steps, 1),
       { heading: sections.sketch.heading, hint: null, lines: [], table: null, sketch: true },
       lines(sections.ground),

@@ -47,22 +47,27 @@ function dayFacts(made: Made, parts: readonly WorkDay[]): readonly FactView[] {
   const say = words.workOrder.day;
   const laborHr = parts.flatMap(({ tasks }) => tasks).reduce((sumHr, task) => sumHr + task.laborHr, 0);
   const crew = job.plan.crew.map((id) => thingNamed(job.company.labor.people, id, 'person').label);
-  const machines = machinesOf(job, parts.flatMap(({ tasks }) => tasks));
+  const machines = machinesOf(job, parts.flatMap(({ tasks }) => tasks), words);
   const arrives = parts.flatMap(({ phase }) => arrivals(made, phase));
   return [
     { label: say.crew, value: crew.join(', ') },
     { label: say.hours, value: say.hoursValue(show.hours(laborHr), job.plan.crew.length) },
-    ...(machines.length > 0 ? [{ label: say.machines, value: machines.join(', ') }] : []),
+    ...(machines.length > 0 ? [{ label: say.machines, value: machines.join('; ') }] : []),
     ...(arrives.length > 0 ? [{ label: say.arrives, value: arrives.join('; ') }] : []),
   ];
 }
 
-function machinesOf(job: Job, tasks: readonly DayTask[]): readonly string[] {
-  const ids = tasks.flatMap(({ task }) => {
-    const machine = task === 'haul' ? null : job.company.production[task].machine;
-    return machine === null ? [] : [machine];
+/** Each machine once for each person who runs it. */
+function machinesOf(job: Job, tasks: readonly DayTask[], words: Words): readonly string[] {
+  const { machines, labor, production } = job.company;
+  const texts = tasks.flatMap(({ task }) => {
+    if (task === 'haul' || production[task].machine === null) return [];
+    const { machine, operator } = production[task];
+    const { label } = thingNamed(machines, machine, 'machine');
+    if (operator === null) return [label];
+    return [words.workOrder.day.runBy(label, thingNamed(labor.people, operator, 'person').label)];
   });
-  return [...new Set(ids)].map((id) => thingNamed(job.company.machines, id, 'machine').label);
+  return [...new Set(texts)];
 }
 
 function arrivals({ job, results, show, words }: Made, phase: Phase): readonly string[] {

@@ -28,10 +28,16 @@ export function slabsTable({ job, results, show, words }: Made): TableView {
     row(
       flight.label,
       '',
-      say.steps(flight.riserCount, show.size(flight.riserIn), show.size(flight.treadIn)),
       '',
       '',
-      show.length(flight.widthIn),
+      '',
+      say.steps(
+        flight.riserCount,
+        show.size(flight.riserIn),
+        show.size(flight.treadIn),
+        show.length(flight.landingIn),
+        show.length(flight.widthIn),
+      ),
       '',
     ),
   );

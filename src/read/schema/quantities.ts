@@ -49,7 +49,7 @@ export function quantity<K extends ReadKind>(
   ...[description, ...examples]: Told
 ) {
   const bounds = { most: MOST[kind], ...range };
-  return leaf({ description, examples }, (text) => {
+  return leaf({ kind, description, examples }, (text) => {
     const parsed = parseQuantity(kind, text);
     if (!parsed.ok) return { finding: refusal(text, kind, parsed) };
     const finding = outOfRange(text, bounds, (end) => compareR(parsed.value.value, endValue(kind, end)));
@@ -73,7 +73,7 @@ const MOST_USD = '$1,000,000';
 
 /** An amount of dollars, from nothing to a million. */
 export function money(...[description, ...examples]: Told) {
-  return leaf({ description, examples }, (text) => {
+  return leaf({ kind: 'dollars', description, examples }, (text) => {
     const parsed = parseMoney(text);
     if (!parsed.ok) return { finding: refusal(text, 'money', parsed) };
     const finding = outOfRange(text, { least: '$0', most: MOST_USD }, (end) =>
@@ -85,7 +85,7 @@ export function money(...[description, ...examples]: Told) {
 
 /** Dollars by one of the units that the place can be billed in. */
 export function rate(units: readonly RateUnit[], ...[description, ...examples]: Told) {
-  return leaf({ description, examples }, (text) => {
+  return leaf({ kind: `$ per ${units.join(', ')}`, description, examples }, (text) => {
     const parsed = parseRate(text, units);
     if (!parsed.ok) return { finding: refusal(text, 'rate', parsed) };
     const finding = outOfRange(text, { least: '$0', most: MOST_USD }, (end) =>
@@ -101,7 +101,7 @@ function dollars(end: string | 0): string {
 
 /** How much gets done in an hour. */
 export function pace(units: readonly PaceUnit[], ...[description, ...examples]: Told) {
-  return leaf({ description, examples }, (text) => {
+  return leaf({ kind: `${units.join(', ')} per h`, description, examples }, (text) => {
     const parsed = parsePace(text, units);
     if (!parsed.ok) return { finding: refusal(text, 'pace', parsed) };
     const perHour = parsed.value.perHour;
@@ -118,7 +118,7 @@ export function count(
   ...[description, ...examples]: Told
 ) {
   const bounds = { least: String(range.least), most: String(range.most) };
-  return leaf({ description, examples, isBare: true }, (text) => {
+  return leaf({ kind: 'whole number', description, examples, isBare: true }, (text) => {
     const parsed = parseCount(text);
     if (!parsed.ok) return { finding: refusal(text, 'length', parsed) };
     const finding = outOfRange(text, bounds, (end) => parsed.value - Number(end));
@@ -131,7 +131,7 @@ export function times(
   range: { readonly least: string; readonly most: string },
   ...[description, ...examples]: Told
 ) {
-  return leaf({ description, examples, isBare: true }, (text) => {
+  return leaf({ kind: 'number', description, examples, isBare: true }, (text) => {
     if (!/^\d{1,6}(\.\d{1,6})?$/.test(text))
       return { finding: refusal(text, 'length', { code: 'not-a-number', forms: examples }) };
     const value = rationalFromDecimalText(text);
@@ -148,7 +148,7 @@ const HOURS_A_DAY = rational(24);
 
 /** Whole days, `30 days`. */
 export function days(mostDays: number, ...[description, ...examples]: Told) {
-  return leaf({ description, examples }, (text) => {
+  return leaf({ kind: 'days', description, examples }, (text) => {
     const parsed = parseQuantity('duration', text);
     if (!parsed.ok) {
       const bare = parseCount(text);
@@ -168,14 +168,14 @@ export function days(mostDays: number, ...[description, ...examples]: Told) {
 
 /** A calendar date; the value is the text. */
 export function date(...[description, ...examples]: Told) {
-  return leaf({ description, examples }, (text) => {
+  return leaf({ kind: 'date', description, examples }, (text) => {
     const parsed = parseDate(text);
     return parsed.ok ? { value: parsed.value } : { finding: refusal(text, 'duration', parsed) };
   });
 }
 
 export function yesNo(description: string) {
-  return leaf({ description, examples: ['yes', 'no'] }, (text) => {
+  return leaf({ kind: 'yes or no', description, examples: ['yes', 'no'] }, (text) => {
     const parsed = parseYesNo(text);
     return parsed.ok ? { value: parsed.value } : { finding: refusal(text, 'duration', parsed) };
   });

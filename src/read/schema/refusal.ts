@@ -13,7 +13,7 @@ export function refusal(
   const written = { value: shortened(text, MOST_SHOWN), forms: refused.forms };
   switch (refused.code) {
     case 'without-unit':
-      return { code: `${measure}-without-unit`, parts: written } as Finding;
+      return { code: `${measure}-without-unit`, parts: written };
     case 'unknown-unit':
     case 'wrong-kind':
       return { code: refused.code, parts: { ...written, measure } };

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { lazily, TEXT_OR_NUMBER } from './leaf.ts';
+import { lazily, listings, TEXT_OR_NUMBER } from './leaf.ts';
 import { yesNo } from './quantities.ts';
 import { byId, choice, reference, thing } from './shape.ts';
 
@@ -24,7 +24,8 @@ const limit = () =>
       description: 'The limit, in a unit of the figure.',
       examples: ['4 in', '1:48', '10 %'],
       ...TEXT_OR_NUMBER,
-    });
+    })
+    .register(listings, { kind: 'limit', reader: null });
 
 /** What a company changes in the shipped rules, by the code of the rule. */
 export const ruleChangesSection = lazily(() =>

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { Thing } from '../../problems/index.ts';
 import { ID_PATTERN } from './id.ts';
+import { listings } from './leaf.ts';
 import { ABOVE_ZERO, length } from './quantities.ts';
 
 const MOST_ID_CHARACTERS = 40;
@@ -29,7 +30,7 @@ export function choice<const T extends readonly [string, ...string[]]>(words: T,
 
 /** An id of something that is described elsewhere; whether it is there, the model looks up. */
 export function reference(description: string, ...examples: string[]) {
-  return z.string().meta({ description, examples });
+  return z.string().meta({ description, examples }).register(listings, { kind: 'id', reader: null });
 }
 
 const MOST_PLACE = { least: '-2,000 ft' } as const;

@@ -7,13 +7,22 @@ const MOST_CHARACTERS = 1000;
 
 /** Text a homeowner may read. */
 export function publicText(description: string, ...examples: string[]) {
-  return leaf({ description, examples, isBare: true }, (text) => readText(text) as Outcome<PublicText>);
+  return leaf(
+    { kind: 'text', reader: 'homeowner', description, examples, isBare: true },
+    (text) => readText(text) as Outcome<PublicText>,
+  );
 }
 
 /** Text for the crew; never in a document for the homeowner. */
 export function crewText(description: string, ...examples: string[]) {
   return leaf(
-    { description: `${description} Only the crew and the office see it.`, examples, isBare: true },
+    {
+      kind: 'text',
+      reader: 'crew',
+      description: `${description} Only the crew and the office see it.`,
+      examples,
+      isBare: true,
+    },
     (text) => readText(text) as Outcome<CrewText>,
   );
 }
@@ -21,7 +30,13 @@ export function crewText(description: string, ...examples: string[]) {
 /** Text for the office alone. */
 export function officeText(description: string, ...examples: string[]) {
   return leaf(
-    { description: `${description} Only the office sees it.`, examples, isBare: true },
+    {
+      kind: 'text',
+      reader: 'office',
+      description: `${description} Only the office sees it.`,
+      examples,
+      isBare: true,
+    },
     (text) => readText(text) as Outcome<OfficeText>,
   );
 }

@@ -2,6 +2,7 @@
 export const calculation = {
   warning: 'Office only. Costs, wages and margin stand on this sheet; it never leaves the office.',
   findings: 'Findings',
+  contact: 'Client reached at',
   headings: { figure: 'Figure', value: 'Value', formula: 'Formula with its numbers', source: 'Source' },
   rounding: { up: 'rounded up', down: 'rounded down', cent: 'rounded half up to the cent', none: null },
   constant: (name: string, value: string, source: string) => `${name} ${value}: ${source}`,
@@ -11,6 +12,7 @@ export const calculation = {
   margin: {
     heading: 'What is really left',
     cost: 'Direct cost',
+    other: (label: string) => `Of it: ${label}`,
     overhead: 'Overhead in the price',
     margin: 'Margin in the price',
     share: 'Margin as a share of the price before tax',

@@ -34,7 +34,6 @@ export const common = {
     pour: h`Pour`,
     'strip-and-clean': h`Forms off, backfill, clean up`,
   },
-  uses: { driveway: h`Driveway`, walk: h`Walk`, patio: h`Patio`, porch: h`Porch slab` },
   finishes: {
     broom: h`Broom finish`,
     float: h`Float finish`,

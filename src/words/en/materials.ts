@@ -2,6 +2,7 @@
 export const materials = {
   loads: {
     caption: 'Loads, in driving order',
+    captionOn: (trailer: string) => `Loads, in driving order, all on the ${trailer}`,
     load: 'Load',
     trailer: 'Trailer',
     what: 'From',
@@ -16,7 +17,7 @@ export const materials = {
     base: 'base',
     empty: 'empty',
     soil: 'Soil',
-    noFill: 'to the weight',
+    noFill: 'by weight',
   },
   loadNotes: {
     weigh: 'Weigh the first load; a fill line is a guess, pieces that pack tight weigh more.',
@@ -25,6 +26,7 @@ export const materials = {
     base: (loads: number, paired: number) => `Base: ${loads} trailer loads, ${paired} of them ride back on a rubble trip.`,
     delivered: 'Base comes with the supplier\'s truck; that is cheaper than our own trips.',
     trips: (trips: string, hours: string, distance: string) => `${trips} trips, ${hours} of driving and loading, ${distance}.`,
+    place: (label: string, address: string) => `${label}: ${address}.`,
     tarp: 'Tarp every load. Tie-downs, licence class and registration: ask the authority having jurisdiction.',
   },
   governing: {
@@ -53,7 +55,7 @@ export const materials = {
     soil: 'Soil',
   },
   fleet: {
-    caption: 'What each trailer may carry behind this truck',
+    caption: (truck: string) => `What each trailer may carry; it is pulled by: ${truck}`,
     trailer: 'Trailer',
     payload: 'Carries at most',
     decides: 'What decides',
@@ -97,10 +99,6 @@ export const materials = {
     },
   },
   steel: { caption: 'Steel' , slab: 'Slab', what: 'What', amount: 'Take', weight: 'Weight', chairs: 'Chairs' },
-  mesh: (style: string) => `Mesh ${style}`,
-  bars: (size: number, spacing: string) => `#${size} bars at ${spacing} both ways`,
-  sheets: (count: string) => `${count} sheets`,
-  sticks: (count: string) => `${count} sticks`,
   forms: {
     caption: 'Forms: need against stock',
     board: 'Board',

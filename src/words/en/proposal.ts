@@ -52,7 +52,6 @@ export const proposal = {
     stepsFact: h`Steps`,
     mix: h`Concrete strength`,
     mixValue: (strength: P) => h`${strength} after 28 days`,
-    wholePlan: h`The whole plan`,
   },
   removal: {
     heading: h`What we take away`,
@@ -99,6 +98,7 @@ export const proposal = {
     day: h`Day`,
     work: h`What happens`,
     use: h`What you cannot use`,
+    span: (first: P, last: P) => h`${first} to ${last}`,
     cure: h`The concrete cures`,
     /** What happens on one day, joined. */
     sentence: (parts: readonly P[]) => parts.join('. ') as P,

@@ -3,18 +3,15 @@ export const safety = {
   worst: "This job's five worst",
   rest: 'The others',
   when: (days: string) => `When: ${days}`,
-  wear: 'Wear',
   emergency: {
     heading: 'Emergency: call 911',
     hospital: 'Hospital',
     hospitalPhone: 'Hospital phone',
     site: 'We are at',
     cross: 'Cross street',
-    calls: 'Who calls',
     firstAid: 'First aid',
     kit: 'Kit and eyewash',
     poison: 'Poison help',
-    marks: 'Line marks',
   },
   silica: {
     caption: 'Silica dust by task',

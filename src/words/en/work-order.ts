@@ -6,14 +6,11 @@ export const workOrder = {
     gate: 'Gate',
     note: 'Mind',
     ticket: 'Line marks',
-    crew: 'Crew',
     mix: 'Concrete',
     client: 'Owner',
   },
   mix: (strength: string, air: string, slump: string, stone: string) =>
     `${strength}, air ${air}, slump ${slump}, stone ${stone}`,
-  plan: 'New plan',
-  goesPlan: 'What goes',
   protect: 'Stays: protect it',
   slabs: {
     caption: 'Slabs',
@@ -25,7 +22,8 @@ export const workOrder = {
     fall: 'Falls',
     finish: 'Finish',
     towards: (slope: string, towards: string) => `${slope} to ${towards}`,
-    steps: (risers: number, riser: string, tread: string) => `${risers} × ${riser}, tread ${tread}`,
+    steps: (risers: number, riser: string, tread: string, landing: string, width: string) =>
+      `${risers} × ${riser}, tread ${tread}, landing ${landing}, ${width} wide`,
   },
   corners: {
     caption: 'Rounded corners: set back along both strings from where they meet',
@@ -89,6 +87,7 @@ export const workOrder = {
     hours: 'Work of the day',
     hoursValue: (hours: string, people: number) => `${hours} of work for ${people}`,
     machines: 'Machines',
+    runBy: (machine: string, person: string) => `${machine}, run by ${person}`,
     arrives: 'Arrives',
     before: 'Before you start',
     work: 'The work',
@@ -144,7 +143,6 @@ export const workOrder = {
     pour: ['Curing on, cuts cured again', 'Barricade up, sheeting at hand', 'Washout dry and covered', 'Times, tickets and yards written down'],
     'strip-and-clean': ['Owner shown the work and the care page', 'Photographs of all edges', 'Boards, stakes and machines counted'],
   },
-  hold: 'HOLD',
   prePour: {
     heading: 'Pre-pour page: every box before the truck is called off the road',
     items: [

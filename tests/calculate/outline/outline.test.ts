@@ -1,0 +1,81 @@
+import { describe, expect, test } from 'vitest';
+import { calcOutline } from '../../../src/calculate/outline/index.ts';
+import type { TapedShape } from '../../../src/calculate/job.ts';
+
+const rectangle = (lengthIn: number, widthIn: number, more: Partial<TapedShape> = {}): TapedShape => ({
+  base: { kind: 'rectangle', lengthIn, widthIn },
+  rounded: [],
+  edges: [],
+  at: null,
+  ...more,
+});
+const shaped = (id: string, shape: TapedShape) => ({ [id]: { id, shape } });
+
+describe('calcOutline', () => {
+  // Exact: 36 x 18 ft is 648 sq ft; each corner rounded 3 ft loses R² (1 - pi/4) = 1.9314 sq ft
+  // (E. W. Weisstein, "Circular Segment", MathWorld, gives the sector and chord this follows from).
+  test('a drive of 36 x 18 ft with two corners rounded 3 ft', () => {
+    const shape = rectangle(432, 216, {
+      rounded: [
+        { corner: 2, setbackIn: 36 },
+        { corner: 3, setbackIn: 36 },
+      ],
+      edges: [
+        { edge: 4, kind: 'house' },
+        { edge: 2, kind: 'stays' },
+      ],
+    });
+    const { figures, problems } = calcOutline({ slabs: shaped('drive', shape), existing: {} });
+    const drive = figures.slabs['drive'];
+    expect(problems).toEqual([]);
+    expect(drive?.area.value).toBeCloseTo(648 - 2 * 9 * (1 - Math.PI / 4), 9);
+    expect(drive?.['along-house'].value).toBeCloseTo(18, 9);
+    expect(drive?.corners['corner-2']?.radius.value).toBeCloseTo(36, 9);
+    expect(drive?.perimeter.value).toBeCloseTo(108 - 2 * (6 - (3 * Math.PI) / 2), 9);
+  });
+
+  test('shapes without a place stand side by side and never on each other', () => {
+    const { data } = calcOutline({
+      slabs: { ...shaped('one', rectangle(120, 60)), ...shaped('two', rectangle(120, 60)) },
+      existing: {},
+    });
+    const first = data.slabs['one']?.rings[0]?.map(({ xIn }) => xIn) ?? [];
+    const second = data.slabs['two']?.rings[0]?.map(({ xIn }) => xIn) ?? [];
+    expect(Math.min(...second)).toBeGreaterThan(Math.max(...first));
+  });
+
+  test('every wrong shape shows at once, each with its own path', () => {
+    const crossed: TapedShape = {
+      ...rectangle(1, 1),
+      base: {
+        kind: 'corners',
+        points: [
+          { xIn: 0, yIn: 0 },
+          { xIn: 100, yIn: 100 },
+          { xIn: 100, yIn: 0 },
+          { xIn: 0, yIn: 100 },
+        ],
+      },
+    };
+    const tooRound = rectangle(60, 60, { rounded: [{ corner: 1, setbackIn: 72 }] });
+    const { problems } = calcOutline({ slabs: shaped('bow', crossed), existing: shaped('dot', tooRound) });
+    expect(problems.map(({ code, path }) => [code, path])).toEqual([
+      ['outline-crosses-itself', 'build.slabs.bow.corners'],
+      ['corner-does-not-fit', 'site.existing.dot.rounded.1'],
+    ]);
+  });
+
+  test('corners taped clockwise give the same area as anticlockwise', () => {
+    const points = [
+      { xIn: 0, yIn: 0 },
+      { xIn: 240, yIn: 0 },
+      { xIn: 240, yIn: 120 },
+      { xIn: 0, yIn: 120 },
+    ];
+    const shape = (list: typeof points): TapedShape => ({ ...rectangle(1, 1), base: { kind: 'corners', points: list } });
+    const one = calcOutline({ slabs: shaped('a', shape(points)), existing: {} });
+    const other = calcOutline({ slabs: shaped('a', shape([...points].reverse())), existing: {} });
+    expect(other.figures.slabs['a']?.area.value).toBeCloseTo(Number(one.figures.slabs['a']?.area.value), 9);
+    expect(one.figures.slabs['a']?.area.value).toBeCloseTo(200, 9);
+  });
+});

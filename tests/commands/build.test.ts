@@ -1,0 +1,227 @@
+import { cp, mkdir, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, type Mock, test, vi } from 'vitest';
+import { build } from '../../src/commands/build.ts';
+import { check } from '../../src/commands/check.ts';
+import { EXIT } from '../../src/commands/exit-codes.ts';
+import type { Options } from '../../src/commands/options.ts';
+import { sheet } from '../../src/commands/sheet.ts';
+import { OTHER_PAPER_JOB } from '../support/build-demos.ts';
+import { aBuiltPlace, bytesOf, leftIn, type Place } from './folders.ts';
+
+const ALL = ['corner-walk', 'garden-row', 'maple-court', OTHER_PAPER_JOB].toSorted();
+
+let said: Mock<typeof console.log>;
+let complained: Mock<typeof console.error>;
+beforeEach(() => {
+  said = vi.spyOn(console, 'log').mockImplementation(() => undefined);
+  complained = vi.spyOn(console, 'error').mockImplementation(() => undefined);
+  vi.spyOn(process.stderr, 'write').mockReturnValue(true);
+});
+afterEach(() => {
+  vi.restoreAllMocks();
+  vi.unstubAllEnvs();
+});
+
+const linesOf = (spy: Mock<(...words: string[]) => void>) => spy.mock.calls.map((words) => words.join(' '));
+
+function optionsFor({ jobs, output }: Place, changes: Partial<Options> = {}): Options {
+  return { command: 'build', names: [], jobsDir: jobs, outputDir: output, browserPath: null, port: 0, ...changes };
+}
+
+async function edit(file: string, from: string | RegExp, to: string): Promise<void> {
+  const text = await readFile(file, 'utf8');
+  expect(text).toMatch(from);
+  await writeFile(file, text.replace(from, to));
+}
+
+async function jobsListed({ output }: Place): Promise<readonly string[]> {
+  const html = await readFile(join(output, 'index.html'), 'utf8');
+  return [...new Set([...html.matchAll(/href="([^"/]+)\/homeowner\/proposal\.html"/g)].map(([, id = '']) => id))].toSorted();
+}
+
+describe('build', () => {
+  test('from another folder, with nothing changed, gives the same bytes and prints nothing', async () => {
+    const place = await aBuiltPlace();
+    const before = await bytesOf(place.output);
+    expect(await build(optionsFor(place))).toBe(EXIT.built);
+    expect(linesOf(said)).toEqual([
+      `Built 4 jobs: 24 documents (0 printed, 24 unchanged) in ${place.output}`,
+    ]);
+    expect(await bytesOf(place.output)).toEqual(before);
+    expect(await leftIn(place.output)).toEqual([]);
+  });
+
+  test('of a job by name keeps the others, and the jobs page still lists all', async () => {
+    const place = await aBuiltPlace();
+    const before = await bytesOf(place.output);
+    expect(await jobsListed(place)).toEqual(ALL);
+    await edit(join(place.jobs, 'corner-walk/job.yaml'), 'label: One walk panel replaced', 'label: Two panels');
+    expect(await build(optionsFor(place, { names: ['corner-walk'] }))).toBe(EXIT.built);
+    const after = await bytesOf(place.output);
+    const changed = Object.keys(after).filter((file) => after[file] !== before[file]);
+    expect(changed).toContain('index.html');
+    expect(changed).toContain('corner-walk/homeowner/proposal.pdf');
+    expect(changed.filter((file) => !/^(corner-walk\/|index\.html$|site-walk)/.test(file))).toEqual([]);
+    expect(Object.keys(after)).toEqual(Object.keys(before));
+    expect(await jobsListed(place)).toEqual(ALL);
+    expect(await readFile(join(place.output, 'index.html'), 'utf8')).toContain('Two panels');
+  });
+
+  test('of one job into an empty folder lists that one', async () => {
+    const place = await aBuiltPlace();
+    await cp(join(place.output, '.cache'), join(place.folder, 'new/.cache'), { recursive: true });
+    const fresh = { ...place, output: join(place.folder, 'new') };
+    expect(await build(optionsFor(fresh, { names: ['garden-row'] }))).toBe(EXIT.built);
+    expect(await jobsListed(fresh)).toEqual(['garden-row']);
+    expect((await readdir(fresh.output)).toSorted()).toEqual(['.cache', 'garden-row', 'index.html']);
+  });
+
+  test('with a problem in one job writes nothing, and says what and where', async () => {
+    const place = await aBuiltPlace();
+    const before = await bytesOf(place.output);
+    await edit(join(place.jobs, 'corner-walk/job.yaml'), 'label: One walk panel replaced', 'label: Another');
+    await edit(join(place.jobs, 'garden-row/job.yaml'), 'thickness: 100 mm', 'thickness: 100');
+    expect(await build(optionsFor(place))).toBe(EXIT.problemsInInput);
+    expect(linesOf(complained).join('\n')).toMatch(/garden-row\/job\.yaml:\d+:\d+ {2}length-without-unit/);
+    expect(linesOf(said)).toEqual([]);
+    expect(await bytesOf(place.output)).toEqual(before);
+    expect(await leftIn(place.output)).toEqual([]);
+  });
+
+  test('of a name that is no job says which are', async () => {
+    const place = await aBuiltPlace();
+    const before = await bytesOf(place.output);
+    expect(await build(optionsFor(place, { names: ['cornerwalk'] }))).toBe(EXIT.problemsInInput);
+    expect(linesOf(complained).join('\n')).toContain('corner-walk');
+    expect(await bytesOf(place.output)).toEqual(before);
+  });
+
+  test.each([
+    { file: 'torn', text: '{"id": "maple-court", "num' },
+    { file: 'of another shape', text: '{"id": "maple-court"}' },
+    { file: 'of another kind', text: 'null' },
+  ])('a summary that is $file leaves its job out of the page until it is built again', async ({ text }) => {
+    const place = await aBuiltPlace();
+    await writeFile(join(place.output, 'maple-court/office/summary.json'), text);
+    expect(await build(optionsFor(place, { names: ['corner-walk'] }))).toBe(EXIT.built);
+    expect(await jobsListed(place)).toEqual(ALL.filter((id) => id !== 'maple-court'));
+    expect(await build(optionsFor(place, { names: ['maple-court'] }))).toBe(EXIT.built);
+    expect(await jobsListed(place)).toEqual(ALL);
+  });
+
+  test('SOURCE_DATE_EPOCH changes the stamp of the PDFs and nothing else', async () => {
+    const place = await aBuiltPlace();
+    const before = await bytesOf(place.output);
+    const pdf = join(place.output, 'corner-walk/office/safety.pdf');
+    const old = await readFile(pdf, 'latin1');
+    vi.stubEnv('SOURCE_DATE_EPOCH', '1000000000');
+    expect(await build(optionsFor(place, { names: ['corner-walk'] }))).toBe(EXIT.built);
+    const after = await bytesOf(place.output);
+    const changed = Object.keys(after).filter((file) => after[file] !== before[file]);
+    expect(changed).toHaveLength(6);
+    expect(changed.filter((file) => !/^corner-walk\/.*\.pdf$/.test(file))).toEqual([]);
+    const dates = /(?<=\/(?:CreationDate|ModDate) \(D:)\d{14}/g;
+    expect(old.match(dates)).toEqual(['20260615000000', '20260615000000']);
+    expect((await readFile(pdf, 'latin1')).replace(dates, '20260615000000')).toBe(old);
+    expect((await readFile(pdf, 'latin1')).match(dates)).toEqual(['20010909014640', '20010909014640']);
+  });
+
+  test('a cached PDF that was damaged is printed again', async () => {
+    const place = await aBuiltPlace();
+    const before = await bytesOf(place.output);
+    const cache = join(place.output, '.cache');
+    for (const name of await readdir(cache)) await writeFile(join(cache, name), 'pdf 3 torn\nabc');
+    expect(await build(optionsFor(place, { names: ['corner-walk'] }))).toBe(EXIT.built);
+    expect(linesOf(said).join()).toContain('(6 printed, 0 unchanged)');
+    expect(await bytesOf(place.output)).toEqual(before);
+  });
+});
+
+describe('without a browser', () => {
+  const nowhere = [
+    { by: '--browser', changes: { browserPath: '/nowhere/chrome' }, env: undefined, reason: '/nowhere/chrome (--browser): not there' },
+    { by: 'PUPPETEER_EXECUTABLE_PATH', changes: {}, env: '/gone/chrome', reason: '/gone/chrome (PUPPETEER_EXECUTABLE_PATH): not there' },
+    { by: 'a program that is no browser', changes: { browserPath: process.execPath }, env: undefined, reason: 'the browser you named does not start: Failed to launch' },
+  ];
+
+  test.each(nowhere)('($by) the pages are built, and one line says what is missing', async ({ changes, env, reason }) => {
+    const place = await aBuiltPlace();
+    await edit(join(place.jobs, 'corner-walk/job.yaml'), 'label: One walk panel replaced', 'label: Two panels');
+    if (env !== undefined) vi.stubEnv('PUPPETEER_EXECUTABLE_PATH', env);
+    expect(await build(optionsFor(place, { names: ['corner-walk'], ...changes }))).toBe(EXIT.builtWithoutPdfs);
+    expect(linesOf(complained)).toHaveLength(1);
+    expect(linesOf(complained)[0]).toContain(`Looked for: ${reason}`);
+    expect(linesOf(complained)[0]).not.toContain('\n');
+    const html = await readFile(join(place.output, 'corner-walk/homeowner/proposal.html'), 'utf8');
+    expect(html).toContain('Two panels');
+    // A PDF of another revision beside the page would be worse than none.
+    await expect(stat(join(place.output, 'corner-walk/homeowner/proposal.pdf'))).rejects.toThrow('ENOENT');
+    expect(await leftIn(place.output)).toEqual([]);
+  });
+
+  test.each(nowhere)('($by) the sheet is there as a page', async ({ changes, env, reason }) => {
+    const place = await aBuiltPlace();
+    if (env !== undefined) vi.stubEnv('PUPPETEER_EXECUTABLE_PATH', env);
+    const options = optionsFor(place, { command: 'sheet', outputDir: join(place.folder, 'new'), ...changes });
+    expect(await sheet(options)).toBe(EXIT.builtWithoutPdfs);
+    expect(linesOf(complained).join('\n')).toContain(reason);
+    expect((await readdir(options.outputDir)).filter((name) => name !== '.cache')).toEqual(['site-walk.html']);
+  });
+});
+
+describe('what a dead build left', () => {
+  test('between its two renames is put right by the next build, of whatever job', async () => {
+    const place = await aBuiltPlace();
+    const before = await bytesOf(place.output);
+    // The old folder is moved aside, the new one not yet in place; its number now belongs to somebody alive.
+    const aside = join(place.output, `.old-${process.ppid}`);
+    await mkdir(aside);
+    await rename(join(place.output, 'maple-court'), join(aside, 'maple-court'));
+    await mkdir(join(place.output, `.next-${process.ppid}/maple-court/office`), { recursive: true });
+    await writeFile(join(place.output, `.next-${process.ppid}/maple-court/office/safety.html`), 'half');
+    expect(await build(optionsFor(place, { names: ['corner-walk'] }))).toBe(EXIT.built);
+    expect(await bytesOf(place.output)).toEqual(before);
+    expect(await leftIn(place.output)).toEqual([]);
+  });
+
+  test('after its two renames the new one stays', async () => {
+    const place = await aBuiltPlace();
+    const before = await bytesOf(place.output);
+    await mkdir(join(place.output, '.old-999999/maple-court/office'), { recursive: true });
+    await writeFile(join(place.output, '.old-999999/maple-court/office/safety.html'), 'old');
+    expect(await build(optionsFor(place, { names: ['corner-walk'] }))).toBe(EXIT.built);
+    expect(await bytesOf(place.output)).toEqual(before);
+    expect(await leftIn(place.output)).toEqual([]);
+  });
+});
+
+describe('check', () => {
+  test('shows findings and writes nothing', async () => {
+    const place = await aBuiltPlace();
+    const before = await bytesOf(place.folder);
+    expect(check(optionsFor(place, { command: 'check' }))).toBe(EXIT.built);
+    for (const id of ALL) expect(linesOf(said)).toContain(`${id}: no problems`);
+    expect(linesOf(said).some((line) => line.startsWith('  Note: '))).toBe(true);
+    expect(await bytesOf(place.folder)).toEqual(before);
+  });
+
+  test('of a job by name says nothing of a problem in another', async () => {
+    const place = await aBuiltPlace();
+    await rm(join(place.jobs, 'garden-row/job.yaml'));
+    expect(check(optionsFor(place, { command: 'check', names: ['corner-walk'] }))).toBe(EXIT.built);
+    expect(check(optionsFor(place, { command: 'check' }))).toBe(EXIT.problemsInInput);
+    expect(linesOf(complained).join()).toContain('garden-row');
+  });
+});
+
+describe('sheet', () => {
+  test('needs the company alone, and says so when that has a problem', async () => {
+    const place = await aBuiltPlace();
+    for (const id of ALL) await rm(join(place.jobs, id), { recursive: true });
+    expect(await sheet(optionsFor(place, { command: 'sheet' }))).toBe(EXIT.built);
+    expect(await readFile(join(place.output, 'site-walk.html'), 'utf8')).toContain('Plumb &amp; Level Flatwork');
+    await rm(join(place.jobs, 'company'), { recursive: true });
+    expect(await sheet(optionsFor(place, { command: 'sheet' }))).toBe(EXIT.problemsInInput);
+  });
+});

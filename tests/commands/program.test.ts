@@ -1,0 +1,81 @@
+import { appendFile, readFile, rm } from 'node:fs/promises';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { runProgram } from '../support/run-program.ts';
+import { aBuiltPlace, aFolder, bytesOf, leftIn } from './folders.ts';
+
+const here = (module: string) => join(import.meta.dirname, module);
+
+describe('the program ends with', () => {
+  test('0 and help, when asked for it', async () => {
+    const { code, out, err } = await runProgram(['--help']);
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    for (const word of ['build', 'check', 'start', 'sheet', 'serve', '--jobs', '--output', 'Exit codes']) {
+      expect(out).toContain(word);
+    }
+  });
+
+  test('3 for a word it does not know, and help on the side of errors', async () => {
+    const { code, out, err } = await runProgram(['biuld']);
+    expect({ code, out }).toEqual({ code: 3, out: '' });
+    expect(err).toMatch(/^There is no command "biuld". Did you mean build\?\n\nCommands\n/);
+  });
+
+  test('1 for problems in the files', async () => {
+    const place = await aBuiltPlace();
+    await appendFile(join(place.jobs, 'corner-walk/job.yaml'), '\nplann: {}\n');
+    const { code, out, err } = await runProgram(['check', '--jobs', place.jobs]);
+    expect({ code, out }).toEqual({ code: 1, out: '' });
+    expect(err).toContain('Did you mean "plan"?');
+    expect(err).toContain('Nothing was written');
+  });
+
+  test('2 for a fault of ours, with all there is to report, and the old output stays', async () => {
+    const place = await aBuiltPlace();
+    const before = await bytesOf(place.output);
+    const { code, out, err } = await runProgram(['build', '--jobs', place.jobs, '--output', place.output], {
+      before: [here('break-templates.mjs')],
+    });
+    expect({ code, out }).toEqual({ code: 2, out: '' });
+    expect(err).toContain('This is a fault of this program, not of your files.');
+    expect(err).toContain('injected');
+    expect(err).toMatch(/\n\s+at /);
+    expect(await bytesOf(place.output)).toEqual(before);
+    expect(await leftIn(place.output)).toEqual([]);
+  });
+});
+
+describe('what is loaded', () => {
+  const loadedBy = async (args: readonly string[]) => {
+    const list = join(await aFolder(), 'loaded');
+    const { code } = await runProgram(args, { before: [here('record-loads.mjs')], env: { LOADED: list } });
+    const lines = (await readFile(list, 'utf8')).split('\n');
+    const packages = lines.flatMap((line) => /.*node_modules\/((?:@[^/]+\/)?[^/]+)/.exec(line)?.[1] ?? []);
+    return { code, packages: new Set(packages) };
+  };
+  const HEAVY = ['@11ty/eleventy', 'nunjucks', 'puppeteer', 'puppeteer-core', '@sparticuz/chromium'];
+
+  test('a check loads no page engine and no browser', async () => {
+    const { jobs } = await aBuiltPlace();
+    const { code, packages } = await loadedBy(['check', '--jobs', jobs]);
+    expect(code).toBe(0);
+    expect([...packages]).toContain('yaml');
+    expect(HEAVY.filter((name) => packages.has(name))).toEqual([]);
+  });
+
+  test('a build without change starts no browser and gives the same bytes; with a change it starts one', async () => {
+    const place = await aBuiltPlace();
+    const before = await bytesOf(place.output);
+    const args = ['build', 'corner-walk', '--jobs', place.jobs, '--output', place.output];
+    const unchanged = await loadedBy(args);
+    expect(unchanged.code).toBe(0);
+    expect(HEAVY.filter((name) => unchanged.packages.has(name))).toEqual(['@11ty/eleventy', 'nunjucks']);
+    expect(await bytesOf(place.output)).toEqual(before);
+
+    await rm(join(place.output, '.cache'), { recursive: true });
+    const printed = await loadedBy(args);
+    expect(printed.code).toBe(0);
+    expect(printed.packages).toContain('puppeteer');
+    expect(await bytesOf(place.output)).toEqual(before);
+  });
+});

@@ -1,0 +1,175 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { PreparedJob } from '../../src/commands/prepare.ts';
+import { sourceName } from '../../src/calculate/figure.ts';
+import { en, type Words } from '../../src/words/index.ts';
+import { type Piece, piecesOf } from '../support/html.ts';
+import { pagesIn } from '../support/pages.ts';
+import { DEMO_JOBS, FULL_JOB, preparedIn, TEST_JOBS } from '../support/project.ts';
+import { keysOfWords, pseudo, watchedWords, withoutBrackets } from '../support/pseudo.ts';
+import { aRenderer, type Renderer } from '../support/render.ts';
+import { withTexts } from '../support/text-leaves.ts';
+import { readTrees, type Trees, withLeaf } from '../support/trees.ts';
+import { aWorkbench, type Workbench } from '../support/workbench.ts';
+
+const JOBS = [
+  [TEST_JOBS, FULL_JOB],
+  [DEMO_JOBS, 'maple-court'],
+  [DEMO_JOBS, 'garden-row'],
+  [DEMO_JOBS, 'corner-walk'],
+] as const;
+const benches = new Map<string, Workbench>(JOBS.map(([, id]) => [id, aWorkbench(id)]));
+afterAll(() => benches.forEach((bench) => bench.remove()));
+
+let renderer: Renderer;
+beforeAll(() => {
+  renderer = aRenderer();
+});
+
+function prepare(id: string, trees: Trees): PreparedJob {
+  const bench = benches.get(id);
+  if (bench === undefined) throw new RangeError(`no bench for ${id}`);
+  return bench.prepare(trees);
+}
+
+/*
+ * Texts of the files are numbers here and fixed text stands in brackets, so that letters outside of
+ * brackets are text that no translation reaches.
+ */
+describe.each(JOBS)('%s/%s says nothing that is not in the words', (jobsDir, id) => {
+  let pages: ReadonlyMap<string, string>;
+  let prepared: PreparedJob;
+  beforeAll(() => {
+    prepared = prepare(
+      id,
+      withTexts(readTrees(jobsDir, id), (_, index) => String(100_000 + index)),
+    );
+    pages = pagesIn(prepared, pseudo, renderer);
+  });
+
+  test.each(['proposal', 'work-order', 'materials', 'safety', 'calculation', 'binder', 'site-walk', 'jobs'])(
+    'on the page %s',
+    (name) => {
+      const said = piecesOf(pages.get(name) ?? '').filter(isSaid);
+      expect(said.length).toBeGreaterThan(10);
+      const left = said.map((piece) => withoutKnown(withoutBrackets(piece.text), prepared));
+      expect(left.filter((text) => /\p{L}/u.test(text))).toEqual([]);
+    },
+  );
+});
+
+const SAID_ATTRIBUTES = [
+  'title',
+  'alt',
+  'aria-label',
+  'aria-description',
+  'placeholder',
+  'data-label',
+  'data-overdue',
+];
+
+/** Text and attributes that are read or spoken, but for how a figure was made and on whose word. */
+function isSaid({ kind, name, within }: Piece): boolean {
+  if (kind === 'attribute') return SAID_ATTRIBUTES.includes(name);
+  return kind === 'text' && !isAudit(within);
+}
+
+/** Ids, formulas, inputs and sources of figures, and the sources of findings. */
+function isAudit(within: readonly string[]): boolean {
+  const last = within.at(-1) ?? '';
+  if (within.some((element) => element.startsWith('div.finding.'))) return last === 'p.small';
+  if (!within.includes('table.topic') || !within.includes('tbody')) return false;
+  return last === 'li' || last === 'th' || last === 'td' || last === 'td.small';
+}
+
+/** Symbols that stand behind a number, and are the same in every language of one system of units. */
+const UNITS =
+  /(?<=\d[\d,.]* ?)(?:sq ft\/gal|lb\/cu ft|lb\/sq ft|sq ft|cu ft|ft|in|yd³|yd3|lb|tons?|psi|mi|gal|h|days|each|per h|APF|dBA|mm|m²|m³|m|kg|km|t|L|MPa)(?![\p{L}\d])/gu;
+const RATES = /(?<=\$[\d,.]+)\/(?:h|yd3|ton|load|mi|lb|day|each|visit)(?!\p{L})/gu;
+const PER = / \/ (?:ft|m)(?!\p{L})/gu;
+const KINDS_OF_FILE = /\bPDF\b/g;
+
+function withoutKnown(text: string, { job, results }: PreparedJob): string {
+  const names = [
+    ...Object.keys(job.company.forms.boards),
+    ...Object.values(job.build.slabs).map(({ reinforcement: steel }) =>
+      steel.kind === 'mesh' ? steel.style : '',
+    ),
+    ...results.safety.data.silica.map(({ row }) => (row === null ? '' : sourceName(row))),
+  ].toSorted((one, other) => other.length - one.length);
+  return names
+    .filter((name) => name !== '')
+    .reduce((at, name) => at.replaceAll(name, ' '), text)
+    .replace(UNITS, ' ')
+    .replace(RATES, ' ')
+    .replace(PER, ' ')
+    .replace(KINDS_OF_FILE, ' ');
+}
+
+test('brackets in brackets are taken off, and letters beside them are seen', () => {
+  expect(withoutBrackets('[a [b] c] d')).toBe('  d');
+  expect('4 ft 3 in a'.replace(UNITS, '')).toBe('4  3  a');
+  expect('12 install'.replace(UNITS, '')).toBe('12 install');
+});
+
+type Edit = readonly [of: keyof Trees, path: string, text: string];
+
+/** The full job once more for each, so that words which stand for a choice or a finding come up. */
+const VARIANTS: readonly (readonly Edit[])[] = [
+  [['job', 'build.slabs.drive.base', '0 in']],
+  [['company', 'suppliers.base.delivery', '$0']],
+  [['company', 'trailers.big-box.axle-rating', '5,000 lb']],
+  [['company', 'tow-vehicle.tow-rating', '6,000 lb']],
+  [['company', 'tow-vehicle.combined-rating', '14,000 lb']],
+  [['company', 'tow-vehicle.carries', '4,000 lb']],
+  [['company', 'tow-vehicle.hitch-rating', '900 lb']],
+  [['company', 'suppliers.concrete.short-load-below', '30 yd3']],
+  [['company', 'machines.skid.kind', 'jackhammer']],
+  [
+    ['company', 'machines.skid.wet', 'no'],
+    ['company', 'machines.skid.kind', 'jackhammer'],
+  ],
+  ...['base', 'finish', 'cure', 'backfill'].map((task): readonly Edit[] => [
+    ['company', `production.${task}.machine`, 'skid'],
+  ]),
+  ...['working', 'done', 'paid'].map((stage): readonly Edit[] => [['job', 'job.stage', stage]]),
+  // Nothing but what is acknowledged.
+  [
+    ['job', 'build.slabs.drive.thickness', '5 in'],
+    ['job', 'build.slabs.walk.fall.slope', '1/4 in per ft'],
+    ['company', 'production.finish.people', '3'],
+  ],
+  [['job', 'build.slabs.drive.thickness', '3 in']],
+  [['job', 'build.slabs.drive.base', '3 in']],
+  [['job', 'build.slabs.drive.fall.slope', '1/16 in per ft']],
+  [['job', 'build.slabs.drive.joint-spacing', '20 ft']],
+  [['job', 'build.slabs.drive.joint-spacing', '29 ft']],
+  [['job', 'build.mix.strength', '3000 psi']],
+  [['job', 'build.mix.air', '3 %']],
+  [['company', 'production.place.pace', '0.5 yd3 per h']],
+  [['company', 'production.finish.people', '1']],
+  [['company', 'production.form.people', '7']],
+  [
+    ['company', 'pricing.payments.0.share', '45 %'],
+    ['company', 'pricing.payments.1.share', '20 %'],
+  ],
+  [['job', 'job.rule-sets.1', 'california']],
+];
+
+/** Keys that no job leads to, each with what keeps it. */
+const KEPT: Readonly<Record<string, string>> = {};
+
+test('every word is used by a document', () => {
+  const { words, read } = watchedWords(en as Words);
+  const use = (prepared: PreparedJob) => pagesIn(prepared, words, renderer);
+  for (const prepared of preparedIn(DEMO_JOBS)) use(prepared);
+  const full = readTrees(TEST_JOBS, FULL_JOB);
+  use(prepare(FULL_JOB, full));
+  for (const edits of VARIANTS) {
+    const changed = edits.reduce<Trees>(
+      (at, [of, path, text]) => ({ ...at, [of]: withLeaf(at[of], path.split('.'), text) }),
+      full,
+    );
+    use(prepare(FULL_JOB, changed));
+  }
+  expect(keysOfWords(en).filter((key) => !read.has(key))).toEqual(Object.keys(KEPT));
+});

@@ -1,0 +1,245 @@
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { cp, mkdir, mkdtemp, readdir, readFile, rm, symlink } from 'node:fs/promises';
+import { arch, cpus, loadavg, platform, tmpdir, totalmem } from 'node:os';
+import { join } from 'node:path';
+import { calculateJob } from '../../src/calculate/index.ts';
+import { describeAll } from '../../src/commands/describe-all.ts';
+import { prepareJobs } from '../../src/commands/prepare.ts';
+import { renderOne } from '../../src/render/index.ts';
+
+/**
+ * Measures what DEVELOPERS.md tells under Measurements: medians of RUNS, in seconds of a clock on
+ * the wall, on an otherwise idle machine or not at all.
+ */
+const RUNS = 5;
+const JOB = 'maple-court';
+const PROJECT = join(import.meta.dirname, '..', '..');
+const SAMPLE_MS = 50;
+
+type Run = { readonly seconds: number; readonly peakMb: number };
+type Line = readonly [what: string, measured: string, budget: string];
+
+const folder = await mkdtemp(join(tmpdir(), 'bench-'));
+try {
+  const lines = [...(await checkLines()), ...(await inProcessLines()), ...(await buildLines())];
+  console.log(machineLine());
+  console.log(asTable([['what', `median of ${RUNS} (least to most)`, 'budget'], ...lines]));
+} finally {
+  await rm(folder, { recursive: true, force: true });
+}
+
+async function checkLines(): Promise<readonly Line[]> {
+  await runProgram(PROJECT, ['check', JOB]);
+  const runs = await times(RUNS, () => runProgram(PROJECT, ['check', JOB]));
+  return [
+    [
+      'check of one job, second run',
+      shown(
+        runs.map(({ seconds }) => seconds),
+        's',
+      ),
+      '0.6 s',
+    ],
+    [
+      '  most memory',
+      shown(
+        runs.map(({ peakMb }) => peakMb),
+        'MB',
+      ),
+      '',
+    ],
+  ];
+}
+
+async function inProcessLines(): Promise<readonly Line[]> {
+  const prepared = prepareJobs({ jobsDir: join(PROJECT, 'jobs'), names: [JOB] });
+  if (!prepared.ok) throw new Error(`${JOB} has problems; check it first`);
+  const [only] = prepared.jobs;
+  if (only === undefined) throw new Error(`there is no job ${JOB}`);
+  const calculation = await times(RUNS, async () => secondsOf(() => calculateJob(only.job)));
+  const description = await times(RUNS, async () => secondsOf(() => describeAll([only])));
+  const [described] = describeAll([only]);
+  const documents = described?.documents ?? [];
+  const html = await times(RUNS, async () => {
+    const startedMs = performance.now();
+    for (const document of documents) await renderOne(document, { projectDir: PROJECT });
+    return (performance.now() - startedMs) / 1000 / documents.length;
+  });
+  return [
+    ['calculation of one job, in process', shown(calculation.map(inMs), 'ms'), ''],
+    ['view models of its documents', shown(description.map(inMs), 'ms'), ''],
+    ['HTML of one document alone', shown(html.map(inMs), 'ms'), ''],
+  ];
+}
+
+async function buildLines(): Promise<readonly Line[]> {
+  const unpacked: Run[] = [];
+  const cached: Run[] = [];
+  const first: Run[] = [];
+  let documentCount = 0;
+  for (let run = 0; run < RUNS; run += 1) {
+    const output = join(folder, `output-${run}`);
+    const build = (where: string) => runProgram(where, ['build', JOB, '--output', output]);
+    unpacked.push(await build(PROJECT));
+    documentCount = await pdfCount(output);
+    cached.push(await build(PROJECT));
+    await rm(output, { recursive: true });
+    const copy = await projectWithPackedBrowser(run);
+    first.push(await build(copy));
+    await rm(copy, { recursive: true });
+  }
+  const perSecond = unpacked.map(({ seconds }) => documentCount / seconds);
+  return [
+    [
+      'build of one job, nothing cached',
+      shown(
+        unpacked.map(({ seconds }) => seconds),
+        's',
+      ),
+      '4 s',
+    ],
+    [
+      '  most memory, all processes',
+      shown(
+        unpacked.map(({ peakMb }) => peakMb),
+        'MB',
+      ),
+      '',
+    ],
+    [`  PDFs a second (${documentCount}, start-up counted)`, shown(perSecond, ''), ''],
+    [
+      'the same, nothing changed',
+      shown(
+        cached.map(({ seconds }) => seconds),
+        's',
+      ),
+      '',
+    ],
+    [
+      'first build ever, browser packed',
+      shown(
+        first.map(({ seconds }) => seconds),
+        's',
+      ),
+      '6 s',
+    ],
+  ];
+}
+
+/** The project again, its packages linked one by one so that it has a cache folder of its own. */
+async function projectWithPackedBrowser(run: number): Promise<string> {
+  const copy = join(folder, `project-${run}`);
+  await mkdir(join(copy, 'node_modules'), { recursive: true });
+  for (const name of ['src', 'templates', 'jobs', 'package.json', '.eleventy.js', 'tsconfig.json']) {
+    await cp(join(PROJECT, name), join(copy, name), { recursive: true });
+  }
+  for (const name of await readdir(join(PROJECT, 'node_modules'))) {
+    if (name !== '.cache')
+      await symlink(join(PROJECT, 'node_modules', name), join(copy, 'node_modules', name));
+  }
+  return copy;
+}
+
+async function pdfCount(output: string): Promise<number> {
+  const names = await readdir(join(output, JOB), { recursive: true });
+  return names.filter((name) => name.endsWith('.pdf')).length;
+}
+
+/** One run of the program with what it and its children took. @throws {Error} If it does not end well. */
+async function runProgram(projectDir: string, args: readonly string[]): Promise<Run> {
+  const startedMs = performance.now();
+  const child = spawn(process.execPath, ['--import', 'tsx', 'src/commands/main.ts', ...args], {
+    cwd: projectDir,
+    stdio: ['ignore', 'ignore', 'pipe'],
+  });
+  let err = '';
+  child.stderr.on('data', (bytes: Buffer) => (err += bytes.toString()));
+  let peakMb = 0;
+  let isRunning = true;
+  const sampling = (async () => {
+    while (isRunning) {
+      peakMb = Math.max(peakMb, await treeMb(child.pid ?? 0));
+      await new Promise((resolve) => setTimeout(resolve, SAMPLE_MS));
+    }
+  })();
+  await once(child, 'exit');
+  const seconds = (performance.now() - startedMs) / 1000;
+  isRunning = false;
+  await sampling;
+  if (child.exitCode !== 0) throw new Error(`${args.join(' ')} ended with ${child.exitCode}: ${err}`);
+  return { seconds, peakMb };
+}
+
+/**
+ * Memory of a process and all its children, each shared page counted in parts [MB]; 0 where the
+ * system has no /proc.
+ */
+async function treeMb(rootPid: number): Promise<number> {
+  const pids = await treeOf(rootPid);
+  const sizes = await Promise.all(
+    pids.map(async (pid) => {
+      const text = await readFile(`/proc/${pid}/smaps_rollup`, 'utf8').catch(() => '');
+      return Number(/^Pss:\s+(\d+) kB/m.exec(text)?.[1] ?? 0);
+    }),
+  );
+  return sizes.reduce((sum, kb) => sum + kb, 0) / 1024;
+}
+
+async function treeOf(pid: number): Promise<readonly number[]> {
+  const tasks = await readdir(`/proc/${pid}/task`).catch(() => []);
+  const lists = await Promise.all(
+    tasks.map((task) => readFile(`/proc/${pid}/task/${task}/children`, 'utf8').catch(() => '')),
+  );
+  const children = lists
+    .join(' ')
+    .split(' ')
+    .filter((text) => text !== '')
+    .map(Number);
+  return [pid, ...(await Promise.all(children.map(treeOf))).flat()];
+}
+
+async function times<T>(count: number, run: () => Promise<T>): Promise<T[]> {
+  const results: T[] = [];
+  for (let index = 0; index < count; index += 1) results.push(await run());
+  return results;
+}
+
+function secondsOf(run: () => unknown): number {
+  const startedMs = performance.now();
+  run();
+  return (performance.now() - startedMs) / 1000;
+}
+
+function inMs(seconds: number): number {
+  return seconds * 1000;
+}
+
+function shown(values: readonly number[], unit: string): string {
+  const sorted = values.toSorted((one, other) => one - other);
+  const digits = unit === 's' || unit === '' ? 2 : 0;
+  const [least, middle, most] = [0, Math.floor(sorted.length / 2), sorted.length - 1].map((index) =>
+    (sorted[index] ?? Number.NaN).toFixed(digits),
+  );
+  return `${middle} ${unit} (${least} to ${most})`;
+}
+
+function machineLine(): string {
+  const [processor] = cpus();
+  const load = loadavg()
+    .map((value) => value.toFixed(1))
+    .join(', ');
+  return `Node ${process.version}, ${platform()} ${arch()}, ${cpus().length} x ${processor?.model.trim()}, ${Math.round(totalmem() / 2 ** 30)} GB, load ${load}`;
+}
+
+function asTable(rows: readonly (readonly string[])[]): string {
+  const widths = [0, 1, 2].map((column) => Math.max(...rows.map((row) => row[column]?.length ?? 0)));
+  return rows
+    .map((row) =>
+      row
+        .map((cell, column) => cell.padEnd(widths[column] ?? 0))
+        .join('  ')
+        .trimEnd(),
+    )
+    .join('\n');
+}
