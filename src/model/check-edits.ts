@@ -1,4 +1,4 @@
-import type { EditInput, PriceSection } from '../read/index.ts';
+import { childrenOf } from './paths.ts';
 import { checkId, type Finder, type Known } from './problems-found.ts';
 
 const EXISTING: Known = { thing: 'existing', below: 'site.existing' };
@@ -13,20 +13,20 @@ const EDITS = {
 const EDIT_NAMES = Object.keys(EDITS) as readonly (keyof typeof EDITS)[];
 const OTHER_KEYS = ['by', 'steel'] as const;
 
-export function checkEdits(finder: Finder, price: PriceSection): void {
-  for (const [id, { edits }] of Object.entries(price.hidden ?? {})) {
-    for (const [index, edit] of edits.entries()) checkEdit(finder, `price.hidden.${id}.edits.${index}`, edit);
+export function checkEdits(finder: Finder): void {
+  for (const id of childrenOf('price.hidden', finder.origins)) {
+    const edits = `price.hidden.${id}.edits`;
+    for (const index of childrenOf(edits, finder.origins)) checkEdit(finder, `${edits}.${index}`);
   }
 }
 
 /** Whether a key is there is asked of the files: one with a wrong value is there, and has its problem. */
-function checkEdit(finder: Finder, path: string, edit: EditInput): void {
+function checkEdit(finder: Finder, path: string): void {
   const { origins, add } = finder;
   const [name, ...others] = EDIT_NAMES.filter((each) => origins.has(`${path}.${each}`));
   if (name === undefined || others.length > 0) return add(path, 'edit-unclear', { known: EDIT_NAMES });
   const { names, needs, example } = EDITS[name];
-  const id = edit[name];
-  if (id !== undefined) checkId(finder, `${path}.${name}`, id, names);
+  checkId(finder, `${path}.${name}`, names);
   if (!origins.has(`${path}.${needs}`)) add(path, 'edit-lacks', { edit: name, key: needs, example });
   for (const key of OTHER_KEYS) {
     if (key !== needs && origins.has(`${path}.${key}`))

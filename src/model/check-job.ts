@@ -1,24 +1,31 @@
-import type { BuildSection, JobInput, PlanSection, ProductionSection } from '../read/index.ts';
 import { checkEdits } from './check-edits.ts';
 import { checkOutline } from './check-outline.ts';
 import { childrenOf } from './paths.ts';
 import { checkId, checkIds, type Finder } from './problems-found.ts';
 
-/** What no single value shows: outlines, references and keys that belong together. */
-export function checkJob(finder: Finder, { site, build, plan, price }: JobInput['sections']): void {
-  for (const id of Object.keys(site?.existing ?? {})) checkOutline(finder, `site.existing.${id}`, 'existing');
-  if (build !== undefined) checkBuild(finder, build);
-  if (plan !== undefined) checkPlan(finder, plan);
-  if (price !== undefined) checkEdits(finder, price);
+/**
+ * What no single value shows: outlines, references and keys that belong together.
+ *
+ * All of it is asked of what stands in the files, not of what could be read: a slab whose
+ * thickness is wrong still has a form board that may not exist, and both show at once.
+ */
+export function checkJob(finder: Finder): void {
+  for (const id of childrenOf('site.existing', finder.origins)) {
+    checkOutline(finder, `site.existing.${id}`, 'existing');
+  }
+  if (finder.origins.has('build')) checkBuild(finder);
+  if (finder.origins.has('plan')) checkPlan(finder);
+  checkEdits(finder);
 }
 
-function checkBuild(finder: Finder, build: BuildSection): void {
-  if (childrenOf('build.slabs', finder.origins).length === 0) finder.add('build.slabs', 'no-slab', {});
-  for (const [id, slab] of Object.entries(build.slabs)) {
+function checkBuild(finder: Finder): void {
+  const slabs = childrenOf('build.slabs', finder.origins);
+  if (slabs.length === 0) finder.add('build.slabs', 'no-slab', {});
+  for (const id of slabs) {
     const path = `build.slabs.${id}`;
     checkOutline(finder, path, 'slab');
     checkReinforcement(finder, `${path}.reinforcement`);
-    checkId(finder, `${path}.board`, slab.board, { thing: 'board', below: 'company.forms.boards' });
+    checkId(finder, `${path}.board`, { thing: 'board', below: 'company.forms.boards' });
   }
 }
 
@@ -32,19 +39,17 @@ function checkReinforcement({ origins, add }: Finder, path: string): void {
   else if (!hasBars && hasSpacing) add(`${path}.spacing`, 'spacing-without-bars', {});
 }
 
-function checkPlan(finder: Finder, plan: PlanSection): void {
+function checkPlan(finder: Finder): void {
   if (childrenOf('plan.crew', finder.origins).length === 0) finder.add('plan.crew', 'nobody-named', {});
-  checkIds(finder, 'plan.crew', plan.crew, { thing: 'person', below: 'company.labor.people' });
-  checkIds(finder, 'plan.trailers', plan.trailers, { thing: 'trailer', below: 'company.trailers' });
+  checkIds(finder, 'plan.crew', { thing: 'person', below: 'company.labor.people' });
+  checkIds(finder, 'plan.trailers', { thing: 'trailer', below: 'company.trailers' });
 }
 
 /** The machines and people that the production rows of the company name. */
-export function checkProduction(finder: Finder, production: ProductionSection): void {
-  for (const [task, row] of Object.entries(production)) {
+export function checkProduction(finder: Finder): void {
+  for (const task of childrenOf('company.production', finder.origins)) {
     const path = `company.production.${task}`;
-    if (row.machine !== undefined)
-      checkId(finder, `${path}.machine`, row.machine, { thing: 'machine', below: 'company.machines' });
-    if (row.operator !== undefined)
-      checkId(finder, `${path}.operator`, row.operator, { thing: 'person', below: 'company.labor.people' });
+    checkId(finder, `${path}.machine`, { thing: 'machine', below: 'company.machines' });
+    checkId(finder, `${path}.operator`, { thing: 'person', below: 'company.labor.people' });
   }
 }

@@ -33,19 +33,30 @@ export function aFinder(origins: Origins, folder: string): Finder {
 export type Known = { readonly thing: Thing; readonly below: string };
 
 /**
- * Adds a problem where an id is not one of the things below a path. Where none of them stands in the
- * files, a problem with the files has said so.
+ * Adds a problem where the id written at a path is not one of the things below another. Nothing is
+ * said where no id stands, where it is no id at all (its own problem says so), or where none of the
+ * things stands in the files.
  */
-export function checkId(finder: Finder, path: string, id: string, { thing, below }: Known): void {
+export function checkId(finder: Finder, path: string, { thing, below }: Known): void {
+  const id = idAt(path, finder.origins);
   const known = childrenOf(below, finder.origins);
-  if (known.length === 0 || known.includes(id)) return;
+  if (id === null || known.length === 0 || known.includes(id)) return;
   finder.add(path, 'unknown-id', { id, thing, nearest: nearestName(id, known), known });
 }
 
 /** As `checkId` for a list, in which nothing may stand twice. */
-export function checkIds(finder: Finder, path: string, ids: readonly string[], known: Known): void {
-  for (const [index, id] of ids.entries()) {
-    checkId(finder, `${path}.${index}`, id, known);
-    if (ids.indexOf(id) !== index) finder.add(`${path}.${index}`, 'named-twice', { id });
+export function checkIds(finder: Finder, path: string, known: Known): void {
+  const places = childrenOf(path, finder.origins).map((index) => `${path}.${index}`);
+  const ids = places.map((place) => idAt(place, finder.origins));
+  for (const [index, place] of places.entries()) {
+    checkId(finder, place, known);
+    const id = ids[index] ?? null;
+    if (id !== null && ids.indexOf(id) !== index) finder.add(place, 'named-twice', { id });
   }
+}
+
+/** An id as written, without quotes; null where none stands or it has characters no id has. */
+function idAt(path: string, origins: Origins): string | null {
+  const written = origins.get(path)?.text.replace(/^(["'])(.*)\1$/, '$2');
+  return written !== undefined && /^[a-z0-9-]+$/.test(written) ? written : null;
 }

@@ -40,8 +40,8 @@ export function resolveJob(
   const own = overrideCompany(company, input);
   const origins = new Map<string, Origin>([...input.origins, ...own.origins]);
   const finder = aFinder(origins, input.folder);
-  checkJob(finder, input.sections);
-  if (own.sections.production !== undefined) checkProduction(finder, own.sections.production);
+  checkJob(finder);
+  checkProduction(finder);
   const names = input.sections.job?.['rule-sets'] ?? (origins.has('job.rule-sets') ? [] : SHIPPED.ruleSets);
   const jobRules = rulesOf(finder, names, rules, own.sections.rules);
   for (const [path, origin] of shippedOrigins(origins)) origins.set(path, origin);
