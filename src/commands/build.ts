@@ -23,13 +23,20 @@ export async function build(options: Options): Promise<ExitCode> {
   return withOutputFolder(options.outputDir, async (nextDir) => {
     const described = describeAll(prepared.jobs);
     await writeFigures(nextDir, prepared.jobs);
-    const others = await readSummaries(options.outputDir, prepared.jobs.map(({ job }) => job.id));
+    const others = await readSummaries(
+      options.outputDir,
+      prepared.jobs.map(({ job }) => job.id),
+    );
     const index = jobsPageOf([...prepared.jobs.map(summaryOf), ...others]);
-    await renderSite({ jobs: described, index }, { projectDir: PROJECT_DIR, outputDir: nextDir, quiet: true });
+    await renderSite(
+      { jobs: described, index },
+      { projectDir: PROJECT_DIR, outputDir: nextDir, quiet: true },
+    );
 
     const printed = await printDescribed(described, prepared.jobs, options, nextDir);
     if (printed.kind === 'printed' && printed.failed.length > 0) {
-      for (const { htmlPath, reason } of printed.failed) console.error(`${htmlPath} was not printed: ${reason}`);
+      for (const { htmlPath, reason } of printed.failed)
+        console.error(`${htmlPath} was not printed: ${reason}`);
       return EXIT.ourBug;
     }
     await swapIn(options.outputDir, nextDir, [...described.map(({ id }) => id), 'index.html']);

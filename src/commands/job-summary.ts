@@ -18,7 +18,8 @@ const DOCUMENTS = [
 /** What the jobs page says of one job; kept beside its documents for builds of other jobs. */
 export function summaryOf({ job, results }: PreparedJob): JobsPageFacts {
   const open = results.findings.filter(({ acknowledged }) => acknowledged === null);
-  const countOf = (severity: 'stop' | 'fix' | 'note') => open.filter((finding) => finding.severity === severity).length;
+  const countOf = (severity: 'stop' | 'fix' | 'note') =>
+    open.filter((finding) => finding.severity === severity).length;
   return {
     id: job.id,
     number: job.number,
@@ -54,19 +55,33 @@ function nextOn({ job, results }: Pick<PreparedJob, 'job' | 'results'>): string 
 }
 
 /** Summaries of jobs built before and not now; a damaged one is left out, its job is built again soon. */
-export async function readSummaries(outputDir: string, without: readonly string[]): Promise<readonly JobsPageFacts[]> {
+export async function readSummaries(
+  outputDir: string,
+  without: readonly string[],
+): Promise<readonly JobsPageFacts[]> {
   const entries = await readdir(outputDir, { withFileTypes: true });
-  const ids = entries.filter((entry) => entry.isDirectory() && !entry.name.startsWith('.')).map(({ name }) => name);
+  const ids = entries
+    .filter((entry) => entry.isDirectory() && !entry.name.startsWith('.'))
+    .map(({ name }) => name);
   const read = ids
     .filter((id) => !without.includes(id))
     .map(async (id) => {
       try {
-        return [JSON.parse(await readFile(join(outputDir, id, 'office', 'summary.json'), 'utf8')) as JobsPageFacts];
+        const kept: unknown = JSON.parse(
+          await readFile(join(outputDir, id, 'office', 'summary.json'), 'utf8'),
+        );
+        return isSummary(kept) && kept.id === id ? [kept] : [];
       } catch {
         return [];
       }
     });
   return (await Promise.all(read)).flat();
+}
+
+/** Written by another version, it may lack what this one shows. */
+function isSummary(kept: unknown): kept is JobsPageFacts {
+  const keys = ['id', 'number', 'label', 'stage', 'place', 'nextOn', 'findings', 'documents'];
+  return typeof kept === 'object' && kept !== null && keys.every((key) => key in kept);
 }
 
 export function jobsPageOf(summaries: readonly JobsPageFacts[]): JobsPageView {

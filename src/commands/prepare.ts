@@ -21,7 +21,10 @@ export type Prepared =
  * Reads and calculates the jobs asked for (all where none is named). With any problem in any of
  * them, all problems come back and no job.
  */
-export function prepareJobs(asked: { readonly jobsDir: string; readonly names: readonly string[] }): Prepared {
+export function prepareJobs(asked: {
+  readonly jobsDir: string;
+  readonly names: readonly string[];
+}): Prepared {
   const jobsFolder = shownPath(asked.jobsDir);
   const listed = listJobs(jobsFolder, asked.names);
   const rules = readRules();

@@ -24,7 +24,12 @@ export type PageToPrint = {
 };
 
 export type PrintedAll =
-  | { readonly kind: 'printed'; readonly fresh: number; readonly cached: number; readonly failed: readonly PrintFailure[] }
+  | {
+      readonly kind: 'printed';
+      readonly fresh: number;
+      readonly cached: number;
+      readonly failed: readonly PrintFailure[];
+    }
   | { readonly kind: 'no-browser'; readonly tried: readonly string[] };
 
 /**
@@ -143,11 +148,16 @@ function keyOf(page: PageToPrint, html: Uint8Array, browserIdentity: string): st
 /** Only a browser that the user named throws here. */
 function notStarted(error: unknown): { readonly kind: 'none'; readonly tried: readonly string[] } {
   const reason = error instanceof Error ? error.message : String(error);
-  return { kind: 'none', tried: [`the browser you named does not start: ${reason.trim().split('\n', 1)[0]}`] };
+  return {
+    kind: 'none',
+    tried: [`the browser you named does not start: ${reason.trim().split('\n', 1)[0]}`],
+  };
 }
 
 function noBrowser(
-  found: { readonly kind: 'none'; readonly tried: readonly string[] } | { readonly kind: 'explicit-missing'; readonly path: string; readonly saidBy: string },
+  found:
+    | { readonly kind: 'none'; readonly tried: readonly string[] }
+    | { readonly kind: 'explicit-missing'; readonly path: string; readonly saidBy: string },
 ): PrintedAll {
   return {
     kind: 'no-browser',

@@ -1,4 +1,4 @@
-import { watch } from 'node:fs';
+import { existsSync, watch } from 'node:fs';
 import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { createServer, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
@@ -25,6 +25,8 @@ const SETTLE_MS = 120;
  */
 export async function serve(options: Options): Promise<ExitCode> {
   let site = await rebuilt({ pages: new Map(), trouble: null }, options);
+  // The problem is told by now; a folder that is not there cannot be watched.
+  if (!existsSync(options.jobsDir)) return EXIT.problemsInInput;
   const listeners = new Set<ServerResponse>();
   const server = createServer((request, response) => {
     const path = decodedPath(request.url ?? '/');

@@ -3,13 +3,13 @@
  * problems of the last try over the last good page. Without a good page, the problems alone.
  */
 export function servedPage(html: string | null, trouble: string | null): string {
-  const page = html ?? '<!DOCTYPE html><html lang="en"><head><title>Problems</title></head><body></body></html>';
+  const page =
+    html ?? '<!DOCTYPE html><html lang="en"><head><title>Problems</title></head><body></body></html>';
   const addition = `${RELOAD}${trouble === null ? '' : troubleBlock(trouble)}`;
   return page.includes('</body>') ? page.replace('</body>', () => `${addition}</body>`) : page + addition;
 }
 
-const RELOAD =
-  "<script>new EventSource('/.changes').onmessage = () => location.reload();</script>";
+const RELOAD = "<script>new EventSource('/.changes').onmessage = () => location.reload();</script>";
 
 /** The problems as text: what stands in a file never becomes markup. */
 function troubleBlock(trouble: string): string {

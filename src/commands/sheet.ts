@@ -25,7 +25,10 @@ export async function sheet(options: Options): Promise<ExitCode> {
     { company: own.name, companyLines: [own.address, own.phone, own.email], paper: own.paper ?? 'letter' },
     en,
   );
-  const html = await renderOne({ kind: NAME, folder: 'office', name: NAME, view }, { projectDir: PROJECT_DIR });
+  const html = await renderOne(
+    { kind: NAME, folder: 'office', name: NAME, view },
+    { projectDir: PROJECT_DIR },
+  );
   await mkdir(options.outputDir, { recursive: true });
   await writeFile(join(options.outputDir, `${NAME}.html`), html);
   const printed = await printAll({

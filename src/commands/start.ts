@@ -34,7 +34,8 @@ export async function start(options: Options): Promise<ExitCode> {
   const file = join(folder, 'job.yaml');
   await writeFile(file, jobScaffold(answers, schemaPath(folder, 'job')));
   console.log(`Made ${file}. Fill it in; check it with: npm run check -- ${name}`);
-  if (!hasCompany) console.log(`Made ${join(options.jobsDir, 'company')} with invented figures: put in your own.`);
+  if (!hasCompany)
+    console.log(`Made ${join(options.jobsDir, 'company')} with invented figures: put in your own.`);
 
   const prepared = prepareJobs({ jobsDir: options.jobsDir, names: [name] });
   if (prepared.ok) return EXIT.built;
@@ -79,10 +80,15 @@ async function copyCompany(jobsDir: string): Promise<void> {
   for (const file of ['company.yaml', 'equipment.yaml', 'suppliers.yaml', 'terms.yaml']) {
     const path = join(target, file);
     const text = await readFile(path, 'utf8');
-    await writeFile(path, text.replace(/\$schema=\S+/, () => `$schema=${schemaPath(target, 'company')}`));
+    await writeFile(
+      path,
+      text.replace(/\$schema=\S+/, () => `$schema=${schemaPath(target, 'company')}`),
+    );
   }
 }
 
 function schemaPath(fromFolder: string, kind: 'job' | 'company'): string {
-  return relative(fromFolder, join(SCHEMA_DIR, `${kind}.schema.json`)).split('\\').join('/');
+  return relative(fromFolder, join(SCHEMA_DIR, `${kind}.schema.json`))
+    .split('\\')
+    .join('/');
 }

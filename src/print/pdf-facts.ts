@@ -69,10 +69,14 @@ function pageSize(page: string): { widthPt: number; heightPt: number } {
 }
 
 function title(info: string): string | null {
-  const [, hex] = /\/Title <([0-9A-Fa-f]*)>/.exec(info) ?? [];
-  if (hex !== undefined) return utf16(Buffer.from(hex, 'hex'));
-  const [, literal] = /\/Title \(((?:[^\\)]|\\[\s\S])*)\)/.exec(info) ?? [];
-  return literal === undefined ? null : unescapeLiteral(literal);
+  const [, written] = /\/Title (<[0-9A-Fa-f]*>|\((?:[^\\)]|\\[\s\S])*\))/.exec(info) ?? [];
+  return written === undefined ? null : decodedTitle(written);
+}
+
+/** Text of a PDF string, given with its brackets, `(text)`, or with its angles, `<FEFF...>`. */
+export function decodedTitle(written: string): string {
+  const inside = written.slice(1, -1);
+  return written.startsWith('<') ? utf16(Buffer.from(inside, 'hex')) : unescapeLiteral(inside);
 }
 
 /** Big-endian UTF-16 after a byte order mark. */

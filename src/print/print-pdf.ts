@@ -2,6 +2,7 @@ import { mkdir } from 'node:fs/promises';
 import { dirname, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, Page } from 'puppeteer';
+import { mendBookmarks } from './bookmarks.ts';
 import { type ClosedPage, openClosedPage, type PageFaults } from './closed-page.ts';
 import { printWithPageNumbers } from './page-numbers.ts';
 import { pdfFacts } from './pdf-facts.ts';
@@ -9,7 +10,7 @@ import { pinPdf } from './pin.ts';
 import { writeWhole } from './write-whole.ts';
 
 /** Changes when the way of printing does (flags, options); part of the cache key. */
-export const PRINT_VERSION = 1;
+export const PRINT_VERSION = 2;
 
 export type PrintJob = {
   htmlPath: string;
@@ -106,8 +107,16 @@ async function printOne({ page, faults }: ClosedPage, job: PrintJob): Promise<Ui
   const print = (): Promise<Uint8Array> =>
     page.pdf({ preferCSSPageSize: true, printBackground: true, tagged: true, outline: true, timeout: 0 });
   const bytes = job.twoPass ? await printWithPageNumbers(page, print) : await print();
+  const headings = await headingsOf(page);
   checkFaults(faults);
-  return pinPdf(bytes, job.epochSeconds);
+  return pinPdf(mendBookmarks(bytes, headings), job.epochSeconds);
+}
+
+async function headingsOf(page: Page): Promise<readonly string[]> {
+  const texts = await page.evaluate(
+    `[...document.querySelectorAll('h1, h2, h3, h4, h5, h6')].map((heading) => heading.textContent)`,
+  );
+  return texts as string[];
 }
 
 /**

@@ -131,7 +131,7 @@ describe('printPdfs', () => {
     const job = await aJob('fonts', { body: '<p>ours</p><p style="font-family: monospace">theirs</p>' });
     await print([job]);
     const names = (await readFile(job.pdfPath, 'latin1')).matchAll(/\/BaseFont \/[A-Z]{6}\+([\w-]+)/g);
-    expect([...new Set([...names].map(([, name]) => name))].toSorted()).toEqual([
+    expect([...new Set([...names].map(([, name]) => name ?? ''))].toSorted()).toEqual([
       'NotoSans-Regular',
       'OpenSans-Regular',
     ]);

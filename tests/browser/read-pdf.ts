@@ -28,7 +28,7 @@ export type PdfRead = {
   readonly destinations: ReadonlyMap<string, number>;
 };
 
-type Node = { readonly role?: string; readonly children?: readonly Node[] };
+type Node = { readonly role?: string; readonly type?: string; readonly children?: readonly Node[] };
 type Bookmark = { readonly title: string; readonly dest: unknown; readonly items: readonly Bookmark[] };
 type PageReference = Parameters<Awaited<ReturnType<typeof getDocument>['promise']>['getPageIndex']>[0];
 
@@ -55,12 +55,16 @@ export async function readPdf(path: string): Promise<PdfRead> {
       title: String(facts['Title']),
       language: String(facts['Language']),
       facts: JSON.stringify([info, metadata]),
-      isTagged: (await pdf.getMarkInfo())?.Marked === true && /\/StructTreeRoot \d+ 0 R/.test(bytes.toString('latin1')),
+      isTagged:
+        (await pdf.getMarkInfo())?.Marked === true &&
+        /\/StructTreeRoot \d+ 0 R/.test(bytes.toString('latin1')),
       fontNames: fontNames(bytes.toString('latin1')),
       bookmarks: await Promise.all(
         listed.map(async ({ title, depth, dest }) => ({ title, depth, page: await pageOf(dest) })),
       ),
-      destinations: new Map(await Promise.all(named.map(async ([id, dest]) => [id, await pageOf(dest)] as const))),
+      destinations: new Map(
+        await Promise.all(named.map(async ([id, dest]) => [id, await pageOf(dest)] as const)),
+      ),
     };
   } finally {
     await pdf.destroy();
@@ -81,11 +85,16 @@ function flat(
   items: readonly Bookmark[],
   depth: number,
 ): readonly { readonly title: string; readonly depth: number; readonly dest: unknown }[] {
-  return items.flatMap(({ title, dest, items: below }) => [{ title, depth, dest }, ...flat(below, depth + 1)]);
+  return items.flatMap(({ title, dest, items: below }) => [
+    { title, depth, dest },
+    ...flat(below, depth + 1),
+  ]);
 }
 
 function fontNames(latin1: string): readonly string[] {
-  return [...new Set([...latin1.matchAll(/\/BaseFont \/([^\s/]+)/g)].map(([, name = '']) => name))].toSorted();
+  return [
+    ...new Set([...latin1.matchAll(/\/BaseFont \/([^\s/]+)/g)].map(([, name = '']) => name)),
+  ].toSorted();
 }
 
 /** Text without the breaks and spaces that setting it in lines adds or takes away. */

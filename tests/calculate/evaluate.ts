@@ -1,13 +1,15 @@
 import { Decimal } from 'decimal.js';
 import { all, create, type MathNode } from 'mathjs';
 import { expect, test } from 'vitest';
-import { type Figure, type FigureTree, walkFigures } from '../../src/calculate/figure.ts';
+import { type Figure, type FigureInput, type FigureTree, walkFigures } from '../../src/calculate/figure.ts';
 
 const math = create(all ?? {});
 
-/** Doubles for figures that are numbers, exact decimals for money. */
-type Arithmetic<T> = {
+/** A way to calculate: doubles for figures that are numbers, exact decimals for money. */
+export type Arithmetic<T> = {
   readonly from: (value: number | Decimal | string) => T;
+  /** An input of a figure; its full value where this is not said. */
+  readonly fromInput?: (input: FigureInput) => T;
   readonly operators: Readonly<Record<string, (one: T, other: T) => T>>;
   readonly functions: Readonly<Record<string, (...args: T[]) => T>>;
 };
@@ -49,16 +51,22 @@ const decimals: Arithmetic<Decimal> = {
     min: (...args) => Exact.min(...args),
     max: (...args) => Exact.max(...args),
     roundCent: (x = new Exact(Number.NaN)) => x.toDecimalPlaces(2, Decimal.ROUND_HALF_UP),
+    // Decimal division is exact to 60 digits; a quotient that should be whole is off by no more.
+    ceilStep: (x = new Exact(Number.NaN), step = new Exact(Number.NaN)) =>
+      x.dividedBy(step).toDecimalPlaces(9).ceil().times(step),
   },
 };
 
 /** The value of a figure's expression from its inputs alone; null where the formula is a method. */
 export function evaluateFigure(figure: Figure): number | Decimal | null {
   if (!('expression' in figure.formula)) return null;
-  const tree = math.parse(figure.formula.expression);
-  return typeof figure.value === 'number'
-    ? evaluate(tree, figure, doubles)
-    : evaluate(tree, figure, decimals);
+  return typeof figure.value === 'number' ? evaluateIn(doubles, figure) : evaluateIn(decimals, figure);
+}
+
+/** A figure's expression in an arithmetic of the caller's own. @throws {RangeError} If it is a method. */
+export function evaluateIn<T>(arithmetic: Arithmetic<T>, figure: Figure): T {
+  if (!('expression' in figure.formula)) throw new RangeError('a method is no expression');
+  return evaluate(math.parse(figure.formula.expression), figure, arithmetic);
 }
 
 function evaluate<T>(node: MathNode, figure: Figure, arithmetic: Arithmetic<T>): T {
@@ -68,7 +76,7 @@ function evaluate<T>(node: MathNode, figure: Figure, arithmetic: Arithmetic<T>):
   if (math.isSymbolNode(node)) {
     const input = figure.inputs[node.name];
     if (input === undefined) throw new Error(`${node.toString()} is no input`);
-    return arithmetic.from(input.value);
+    return arithmetic.fromInput?.(input) ?? arithmetic.from(input.value);
   }
   if (math.isOperatorNode(node)) {
     const [one, other] = node.args;

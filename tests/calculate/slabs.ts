@@ -3,6 +3,7 @@ import { type Figure, figure, num } from '../../src/calculate/figure.ts';
 import type { Slab, TapedShape } from '../../src/calculate/job.ts';
 import { calcOutline } from '../../src/calculate/outline/index.ts';
 import type { PublicText } from '../../src/calculate/text.ts';
+import { runCount } from '../support/property-runs.ts';
 
 /** A driveway of 40 by 18 ft, 4 in thick, with everything a slab has and one thing changed. */
 export function aSlab(changed: Partial<Slab> = {}): Slab {
@@ -102,4 +103,4 @@ export const anyShape: fc.Arbitrary<TapedShape> = fc.oneof(
 );
 
 /** So that a failure can be run again; fast-check prints it with the counterexample. */
-export const propertyRuns = { numRuns: 200, seed: 20260504 } as const;
+export const propertyRuns = { numRuns: runCount(200), seed: 20260504 } as const;

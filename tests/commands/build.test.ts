@@ -26,7 +26,15 @@ afterEach(() => {
 const linesOf = (spy: Mock<(...words: string[]) => void>) => spy.mock.calls.map((words) => words.join(' '));
 
 function optionsFor({ jobs, output }: Place, changes: Partial<Options> = {}): Options {
-  return { command: 'build', names: [], jobsDir: jobs, outputDir: output, browserPath: null, port: 0, ...changes };
+  return {
+    command: 'build',
+    names: [],
+    jobsDir: jobs,
+    outputDir: output,
+    browserPath: null,
+    port: 0,
+    ...changes,
+  };
 }
 
 async function edit(file: string, from: string | RegExp, to: string): Promise<void> {
@@ -37,7 +45,9 @@ async function edit(file: string, from: string | RegExp, to: string): Promise<vo
 
 async function jobsListed({ output }: Place): Promise<readonly string[]> {
   const html = await readFile(join(output, 'index.html'), 'utf8');
-  return [...new Set([...html.matchAll(/href="([^"/]+)\/homeowner\/proposal\.html"/g)].map(([, id = '']) => id))].toSorted();
+  return [
+    ...new Set([...html.matchAll(/href="([^"/]+)\/homeowner\/proposal\.html"/g)].map(([, id = '']) => id)),
+  ].toSorted();
 }
 
 describe('build', () => {
@@ -56,7 +66,11 @@ describe('build', () => {
     const place = await aBuiltPlace();
     const before = await bytesOf(place.output);
     expect(await jobsListed(place)).toEqual(ALL);
-    await edit(join(place.jobs, 'corner-walk/job.yaml'), 'label: One walk panel replaced', 'label: Two panels');
+    await edit(
+      join(place.jobs, 'corner-walk/job.yaml'),
+      'label: One walk panel replaced',
+      'label: Two panels',
+    );
     expect(await build(optionsFor(place, { names: ['corner-walk'] }))).toBe(EXIT.built);
     const after = await bytesOf(place.output);
     const changed = Object.keys(after).filter((file) => after[file] !== before[file]);
@@ -140,25 +154,49 @@ describe('build', () => {
 
 describe('without a browser', () => {
   const nowhere = [
-    { by: '--browser', changes: { browserPath: '/nowhere/chrome' }, env: undefined, reason: '/nowhere/chrome (--browser): not there' },
-    { by: 'PUPPETEER_EXECUTABLE_PATH', changes: {}, env: '/gone/chrome', reason: '/gone/chrome (PUPPETEER_EXECUTABLE_PATH): not there' },
-    { by: 'a program that is no browser', changes: { browserPath: process.execPath }, env: undefined, reason: 'the browser you named does not start: Failed to launch' },
+    {
+      by: '--browser',
+      changes: { browserPath: '/nowhere/chrome' },
+      env: undefined,
+      reason: '/nowhere/chrome (--browser): not there',
+    },
+    {
+      by: 'PUPPETEER_EXECUTABLE_PATH',
+      changes: {},
+      env: '/gone/chrome',
+      reason: '/gone/chrome (PUPPETEER_EXECUTABLE_PATH): not there',
+    },
+    {
+      by: 'a program that is no browser',
+      changes: { browserPath: process.execPath },
+      env: undefined,
+      reason: 'the browser you named does not start: ',
+    },
   ];
 
-  test.each(nowhere)('($by) the pages are built, and one line says what is missing', async ({ changes, env, reason }) => {
-    const place = await aBuiltPlace();
-    await edit(join(place.jobs, 'corner-walk/job.yaml'), 'label: One walk panel replaced', 'label: Two panels');
-    if (env !== undefined) vi.stubEnv('PUPPETEER_EXECUTABLE_PATH', env);
-    expect(await build(optionsFor(place, { names: ['corner-walk'], ...changes }))).toBe(EXIT.builtWithoutPdfs);
-    expect(linesOf(complained)).toHaveLength(1);
-    expect(linesOf(complained)[0]).toContain(`Looked for: ${reason}`);
-    expect(linesOf(complained)[0]).not.toContain('\n');
-    const html = await readFile(join(place.output, 'corner-walk/homeowner/proposal.html'), 'utf8');
-    expect(html).toContain('Two panels');
-    // A PDF of another revision beside the page would be worse than none.
-    await expect(stat(join(place.output, 'corner-walk/homeowner/proposal.pdf'))).rejects.toThrow('ENOENT');
-    expect(await leftIn(place.output)).toEqual([]);
-  });
+  test.each(nowhere)(
+    '($by) the pages are built, and one line says what is missing',
+    async ({ changes, env, reason }) => {
+      const place = await aBuiltPlace();
+      await edit(
+        join(place.jobs, 'corner-walk/job.yaml'),
+        'label: One walk panel replaced',
+        'label: Two panels',
+      );
+      if (env !== undefined) vi.stubEnv('PUPPETEER_EXECUTABLE_PATH', env);
+      expect(await build(optionsFor(place, { names: ['corner-walk'], ...changes }))).toBe(
+        EXIT.builtWithoutPdfs,
+      );
+      expect(linesOf(complained)).toHaveLength(1);
+      expect(linesOf(complained)[0]).toContain(`Looked for: ${reason}`);
+      expect(linesOf(complained)[0]).not.toContain('\n');
+      const html = await readFile(join(place.output, 'corner-walk/homeowner/proposal.html'), 'utf8');
+      expect(html).toContain('Two panels');
+      // A PDF of another revision beside the page would be worse than none.
+      await expect(stat(join(place.output, 'corner-walk/homeowner/proposal.pdf'))).rejects.toThrow('ENOENT');
+      expect(await leftIn(place.output)).toEqual([]);
+    },
+  );
 
   test.each(nowhere)('($by) the sheet is there as a page', async ({ changes, env, reason }) => {
     const place = await aBuiltPlace();
@@ -166,7 +204,9 @@ describe('without a browser', () => {
     const options = optionsFor(place, { command: 'sheet', outputDir: join(place.folder, 'new'), ...changes });
     expect(await sheet(options)).toBe(EXIT.builtWithoutPdfs);
     expect(linesOf(complained).join('\n')).toContain(reason);
-    expect((await readdir(options.outputDir)).filter((name) => name !== '.cache')).toEqual(['site-walk.html']);
+    expect((await readdir(options.outputDir)).filter((name) => name !== '.cache')).toEqual([
+      'site-walk.html',
+    ]);
   });
 });
 
@@ -220,7 +260,9 @@ describe('sheet', () => {
     const place = await aBuiltPlace();
     for (const id of ALL) await rm(join(place.jobs, id), { recursive: true });
     expect(await sheet(optionsFor(place, { command: 'sheet' }))).toBe(EXIT.built);
-    expect(await readFile(join(place.output, 'site-walk.html'), 'utf8')).toContain('Plumb &amp; Level Flatwork');
+    expect(await readFile(join(place.output, 'site-walk.html'), 'utf8')).toContain(
+      'Plumb &amp; Level Flatwork',
+    );
     await rm(join(place.jobs, 'company'), { recursive: true });
     expect(await sheet(optionsFor(place, { command: 'sheet' }))).toBe(EXIT.problemsInInput);
   });

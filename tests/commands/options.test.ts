@@ -19,7 +19,18 @@ describe('parseOptions', () => {
   });
 
   test('folders and the browser are taken from where the command was started', () => {
-    const parsed = parse('build', 'a', 'b', '--jobs', '../mine', '--output=/out', '--browser', 'bin/chrome', '--port', '0');
+    const parsed = parse(
+      'build',
+      'a',
+      'b',
+      '--jobs',
+      '../mine',
+      '--output=/out',
+      '--browser',
+      'bin/chrome',
+      '--port',
+      '0',
+    );
     expect(parsed).toEqual({
       ok: true,
       options: {
@@ -41,7 +52,10 @@ describe('parseOptions', () => {
   test.each([
     { args: ['chekc'], message: 'There is no command "chekc". Did you mean check?' },
     { args: ['Build'], message: 'There is no command "Build". Did you mean build?' },
-    { args: ['print-it-all'], message: 'There is no command "print-it-all". There are: build, check, start, sheet, serve.' },
+    {
+      args: ['print-it-all'],
+      message: 'There is no command "print-it-all". There are: build, check, start, sheet, serve.',
+    },
     { args: ['build', '--ouput', 'x'], message: 'There is no option --ouput. Did you mean --output?' },
     {
       args: ['build', '--quietly'],
@@ -54,10 +68,12 @@ describe('parseOptions', () => {
     expect(parse(...args)).toEqual({ ok: false, message });
   });
 
-  test.each([[['build', '--jobs']], [['build', '--jobs', '--output', 'x']], [['build', '--help=yes']], [['-q']]])(
-    '%j is refused',
-    (args) => {
-      expect(parse(...args)).toMatchObject({ ok: false });
-    },
-  );
+  test.each([
+    [['build', '--jobs']],
+    [['build', '--jobs', '--output', 'x']],
+    [['build', '--help=yes']],
+    [['-q']],
+  ])('%j is refused', (args) => {
+    expect(parse(...args)).toMatchObject({ ok: false });
+  });
 });

@@ -16,9 +16,10 @@ import {
   selfCrossing,
   turnOutline,
 } from '../../src/geometry/index.ts';
+import { runCount } from '../support/property-runs.ts';
 
 const seed = Number(process.env.FAST_CHECK_SEED ?? 20260504);
-const settings = { numRuns: 200, seed };
+const settings = { numRuns: runCount(200), seed };
 console.info(`geometry properties: seed ${seed}, 200 cases each`);
 
 /** A star-shaped ring about a point: never crosses itself, edges bulge a little either way. */

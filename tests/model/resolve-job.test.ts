@@ -6,6 +6,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Job } from '../../src/calculate/job.ts';
 import { resolveJob } from '../../src/model/index.ts';
 import { listJobs, readCompany, readJob, readRules } from '../../src/read/index.ts';
+import { runCount } from '../support/property-runs.ts';
 
 const ROOT = join(import.meta.dirname, '..', '..');
 const JOBS = join(ROOT, 'jobs');
@@ -255,7 +256,7 @@ describe('with changed files', () => {
         const { job, problems } = changed(() => text.slice(0, at) + put + text.slice(at + cut));
         expect(job === null).toBe(problems.length > 0);
       }),
-      { numRuns: 150 },
+      { numRuns: runCount(150) },
     );
   });
 });

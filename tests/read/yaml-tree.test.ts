@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { plainValue } from '../../src/read/tree.ts';
 import { readTree } from '../../src/read/yaml-tree.ts';
 import { formatQuantity, parseQuantity, rational } from '../../src/units/index.ts';
+import { runCount } from '../support/property-runs.ts';
 
 const read = (text: string) => readTree(text, 'job.yaml', 'job');
 const codes = (text: string) => read(text).problems.map(({ code }) => code);
@@ -117,7 +118,7 @@ describe('readTree', () => {
         const text = parts.join('');
         expect(read(text)).toEqual(read(text));
       }),
-      { numRuns: 500 },
+      { numRuns: runCount(500) },
     );
   });
 });

@@ -76,7 +76,7 @@ describe('drawingToSvg', () => {
     const rounded = drawingToSvg(drawPlan(samplePlans['rounded corners'] as never));
     // Two corners that stick out turn left, one that bites in turns right.
     const outline = rounded.match(/<path d="([^"]+)" fill="none"/)?.[1] ?? '';
-    expect([...outline.matchAll(/A\S+ \S+ 0 0 ([01])/g)].map(([, sweep]) => sweep).sort()).toEqual([
+    expect([...outline.matchAll(/A\S+ \S+ 0 0 ([01])/g)].map(([, sweep]) => sweep ?? '').sort()).toEqual([
       '0',
       '0',
       '1',

@@ -17,11 +17,6 @@ export const OTHER_PAPER_JOB = 'maple-court-a4';
 
 /** Builds the demo jobs once, outside the project, for all tests that look at what is printed. */
 export default async function buildDemos(project: TestProject): Promise<() => Promise<void>> {
-  if (process.env['DEMOS_AT']) {
-    project.provide('demoJobs', process.env['DEMOS_AT'] + '/jobs');
-    project.provide('demoOutput', process.env['DEMOS_AT'] + '/out');
-    return async () => {};
-  } // TEMPORARY
   const folder = await mkdtemp(join(tmpdir(), 'demos-'));
   const jobs = join(folder, 'jobs');
   const output = join(folder, 'output');

@@ -38,7 +38,7 @@ function leavesBelow(node: Node, path: TreePath): readonly SchemaLeaf[] {
       path,
       name: path.join('.'),
       words: (words as string[] | undefined) ?? null,
-      description: String(description ?? ''),
+      description: typeof description === 'string' ? description : '',
     },
   ];
 }

@@ -37,14 +37,17 @@ function takesAnyText(schema: z.core.$ZodType, path: readonly string[]): boolean
 }
 
 /** A job with every text of its files replaced. */
-export function withTexts(trees: Trees, textOf: (leaf: TextLeaf, index: number) => string): Trees {
+export function withTexts(
+  trees: Trees,
+  textOf: (leaf: TextLeaf, index: number, text: string) => string,
+): Trees {
   let index = 0;
   const replaced = (side: keyof Trees) =>
     textLeaves(side).reduce(
       (tree, leaf) =>
-        instancesOf(leaf, leavesOf(tree)).reduce((at, { path }) => {
+        instancesOf(leaf, leavesOf(tree)).reduce((at, { path, text }) => {
           index += 1;
-          return withLeaf(at, path, textOf(leaf, index));
+          return withLeaf(at, path, textOf(leaf, index, text));
         }, tree),
       trees[side],
     );

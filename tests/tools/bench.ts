@@ -156,16 +156,16 @@ async function runProgram(projectDir: string, args: readonly string[]): Promise<
   let err = '';
   child.stderr.on('data', (bytes: Buffer) => (err += bytes.toString()));
   let peakMb = 0;
-  let isRunning = true;
+  const watch = { isOn: true };
   const sampling = (async () => {
-    while (isRunning) {
+    while (watch.isOn) {
       peakMb = Math.max(peakMb, await treeMb(child.pid ?? 0));
       await new Promise((resolve) => setTimeout(resolve, SAMPLE_MS));
     }
   })();
   await once(child, 'exit');
   const seconds = (performance.now() - startedMs) / 1000;
-  isRunning = false;
+  watch.isOn = false;
   await sampling;
   if (child.exitCode !== 0) throw new Error(`${args.join(' ')} ended with ${child.exitCode}: ${err}`);
   return { seconds, peakMb };

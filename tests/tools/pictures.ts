@@ -11,7 +11,7 @@ const PROJECT = join(import.meta.dirname, '..', '..');
 const FOLDER = join(PROJECT, 'tests', 'pictures');
 const JOB = 'maple-court';
 const MOST_BYTES = 60_000;
-const WIDTH_PX = 400;
+const WIDTH_PX = 384;
 /** Letter paper [CSS px at 96 an inch]. */
 const PAPER_PX = { width: 816, height: 1056 } as const;
 /** The page as it prints, but on a screen: its margin stands round it, and the page ends where paper ends. */

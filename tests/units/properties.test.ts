@@ -19,10 +19,11 @@ import {
   Usd,
 } from '../../src/units/index.ts';
 import { FEET_INCHES, ONE_IN, QUANTITY_KINDS, UNIT_ROWS } from '../../src/units/unit-table.ts';
+import { runCount } from '../support/property-runs.ts';
 
 /** Set PROPERTY_SEED to repeat a run. */
 const seed = Number(process.env['PROPERTY_SEED'] ?? Date.now() % 2 ** 31);
-const run = { seed, numRuns: 200 };
+const run = { seed, numRuns: runCount(200) };
 console.log(`units: properties run with PROPERTY_SEED=${seed}`);
 
 const decimalAmount = fc
@@ -92,7 +93,7 @@ test('every form that is suggested is taken, whatever was written', () => {
       expect(result.forms.length).toBeGreaterThan(0);
       for (const form of result.forms) expect(parseQuantity(kind, form), form).toMatchObject({ ok: true });
     }),
-    { seed, numRuns: 2000 },
+    { seed, numRuns: runCount(2000) },
   );
 });
 

@@ -10,9 +10,10 @@ import {
 import { type FigureTree, num } from '../../../src/calculate/figure.ts';
 import { aBaseSupplier, aSlab, base, rectangle } from '../haul/a-haul.ts';
 import { expressionCount, wrongFormulas } from '../haul/reevaluate.ts';
+import { runCount } from '../../support/property-runs.ts';
 
 const SEED = 20_260_502;
-const runs = { numRuns: 200, seed: SEED };
+const runs = { numRuns: runCount(200), seed: SEED };
 
 describe('calcBase', () => {
   test('exact: 500 sq ft of 4 in, no margin', () => {

@@ -15,9 +15,10 @@ import {
 import type { Material, Steel } from '../../../src/calculate/job.ts';
 import { Usd } from '../../../src/units/index.ts';
 import { anExisting, aPlace, aSlab, haul, LONG_BOX, rate, rectangle, SHORT_BOX } from './a-haul.ts';
+import { runCount } from '../../support/property-runs.ts';
 
 const SEED = 20_260_504;
-const runs = { numRuns: 200, seed: SEED };
+const runs = { numRuns: runCount(200), seed: SEED };
 
 const thing = fc.record({
   lengthFt: fc.double({ min: 2, max: 80, noNaN: true }),

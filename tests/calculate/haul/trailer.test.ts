@@ -9,9 +9,10 @@ import {
   tongueLb,
 } from '../../../src/calculate/haul/index.ts';
 import { aTruck, haul, LONG_BOX, rate } from './a-haul.ts';
+import { runCount } from '../../support/property-runs.ts';
 
 const SEED = 20_260_503;
-const runs = { numRuns: 200, seed: SEED };
+const runs = { numRuns: runCount(200), seed: SEED };
 
 function longBox(result: ReturnType<typeof haul>) {
   const figures = result.figures.trailers['long-box'];

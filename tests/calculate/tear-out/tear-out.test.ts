@@ -17,9 +17,10 @@ import {
 import { MATERIALS } from '../../../src/calculate/tear-out/materials.ts';
 import { anExisting, aSlab, rectangle, tearOut } from '../haul/a-haul.ts';
 import { expressionCount, wrongFormulas } from '../haul/reevaluate.ts';
+import { runCount } from '../../support/property-runs.ts';
 
 const SEED = 20_260_501;
-const runs = { numRuns: 200, seed: SEED };
+const runs = { numRuns: runCount(200), seed: SEED };
 
 function existingOf(result: ReturnType<typeof tearOut>, id: string) {
   const figures = result.figures.existing[id];

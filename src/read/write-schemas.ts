@@ -1,3 +1,0 @@
-import { writeJsonSchemas } from './json-schemas.ts';
-
-writeJsonSchemas();

@@ -1,0 +1,285 @@
+import { describe, expect, test } from 'vitest';
+import { walkFigures } from '../../src/calculate/figure.ts';
+import { DEMO_JOBS, jobNamed, preparedIn } from '../support/project.ts';
+
+/*
+ * The demo job maple-court by hand: from the figures in its YAML and its company's, and published
+ * values, each named where it is used. Nothing here is taken from a run.
+ */
+const { results } = jobNamed(preparedIn(DEMO_JOBS), 'maple-court');
+const figures = new Map(
+  Object.entries(results.figures)
+    .flatMap(([topic, tree]) => walkFigures(tree, topic))
+    .map(({ id, figure }) => [id, figure]),
+);
+
+/** @throws {RangeError} If the job has no such figure. */
+function valueOf(id: string): number {
+  const found = figures.get(id);
+  if (found === undefined) throw new RangeError(`there is no figure ${id}`);
+  return Number(found.value);
+}
+
+function expectFigures(expected: Readonly<Record<string, number>>): void {
+  for (const [id, value] of Object.entries(expected)) {
+    expect(Math.abs(valueOf(id) - value), `${id}: ${valueOf(id)}, by hand ${value}`).toBeLessThan(
+      1e-9 * Math.max(1, Math.abs(value)),
+    );
+  }
+}
+
+// The outline: 36 x 18 ft, the two corners at the street rounded 3 ft. A square corner that is
+// rounded loses the square of the setback less a quarter of a circle.
+const lostSqFt = 2 * (3 * 3 - (Math.PI * 3 * 3) / 4); // 3.863
+const driveSqFt = 36 * 18 - lostSqFt; // 644.137
+const walkSqFt = 24 * 4; // 96
+// Edges 1 and 3 are formed, 36 ft less 3 ft at the street; half of each quarter arc is theirs.
+const driveFormsFt = 2 * 33 + 2 * (1 / 2) * ((Math.PI * 3) / 2); // 70.712
+// Edge 4 of the walk, 4 ft, stays.
+const walkFormsFt = 24 + 4 + 24; // 52
+
+describe('maple-court by hand: sizes', () => {
+  test('areas', () => {
+    expectFigures({
+      'outline.slabs.drive.lost-to-corners': lostSqFt,
+      'outline.slabs.drive.area': driveSqFt,
+      'outline.slabs.front-walk.area': walkSqFt,
+      'outline.existing.old-drive.area': 36 * 18, // 648
+      'outline.existing.old-walk.area': 24 * 3.5, // 84
+    });
+  });
+
+  test('forms: lengths, 16 ft boards, a stake every 3 ft and one more', () => {
+    expectFigures({
+      'forms.slabs.drive.length': driveFormsFt,
+      'forms.slabs.front-walk.length': walkFormsFt,
+      'forms.slabs.drive.boards': 5, // 70.7 / 16 = 4.4
+      'forms.slabs.front-walk.boards': 4, // 52 / 16 = 3.25
+      'forms.slabs.drive.stakes': 24 + 1, // 70.7 / 3 = 23.6
+      'forms.slabs.front-walk.stakes': 18 + 1, // 52 / 3 = 17.3
+      'forms.slabs.drive.short-by': 0, // a 5 1/2 in board, a 5 in slab
+      'forms.slabs.front-walk.short-by': 0.5, // a 3 1/2 in board, a 4 in slab
+    });
+  });
+
+  // Portland Cement Association (seen in an engineers' forum): with large stone at most 30 times the
+  // thickness, and NRMCA CIP 6 (memory): at most 15 ft. UFGS 03300N, walks (seen): every 5 ft.
+  test('joints', () => {
+    expectFigures({
+      'joints.slabs.drive.spacing-limit': Math.min(30 * 5, 15 * 12), // 150 in
+      'joints.slabs.drive.panels-along': 3, // 432 / 150 = 2.88
+      'joints.slabs.drive.panels-across': 2, // 216 / 150 = 1.44
+      'joints.slabs.drive.length': 2 * 18 + 1 * 36, // 72 ft, none through a rounded corner
+      'joints.slabs.drive.depth': 5 / 4, // a quarter of the slab (state ready-mix association, seen)
+      'joints.slabs.front-walk.spacing-limit': Math.min(30 * 4, 15 * 12, Math.max(48, 60)), // 60 in
+      'joints.slabs.front-walk.panels-along': 5, // 288 / 60 = 4.8
+      'joints.slabs.front-walk.length': 4 * 4,
+      'joints.slabs.front-walk.depth': 1,
+    });
+  });
+});
+
+describe('maple-court by hand: what goes', () => {
+  // 150 lb/cu ft: "C&D Debris Weight to Volume Conversion" training sheet, 4,050 lb/yd3 (seen).
+  const oldDriveLb = ((648 * 4) / 12) * (4050 / 27); // 216 cu ft, 32,400 lb
+  const oldWalkLb = ((84 * 4) / 12) * (4050 / 27); // 28 cu ft, 4,200 lb
+  // 3,400 lb/yd3 in place, 2,700 loose: worked haul problem, expertsmind.com 30170401 (seen).
+  const soilCuFt = (driveSqFt * 5) / 12 + (walkSqFt * 4) / 12; // 268.39 + 32
+  const soilLb = soilCuFt * (3400 / 27); // 37,827
+
+  test('weights, and loose volumes of half again and a tenth (60 %: common practice, no source)', () => {
+    expectFigures({
+      'tear-out.existing.old-drive.weight': oldDriveLb,
+      'tear-out.existing.old-walk.weight': oldWalkLb,
+      'tear-out.streams.concrete-with-steel.loose-volume': (216 / 27) * 1.6, // 12.8 yd3
+      'tear-out.streams.clean-concrete.loose-volume': (28 / 27) * 1.6, // 1.66 yd3
+      'tear-out.streams.soil.weight': soilLb,
+      'tear-out.streams.soil.loose-volume': soilLb / 2700, // 14.01 yd3
+      'tear-out.total.weight': oldDriveLb + oldWalkLb + soilLb,
+    });
+    expect([oldDriveLb, oldWalkLb, Math.round(soilLb)]).toEqual([32400, 4200, 37827]);
+  });
+
+  // Every rating holds (standard towing practice, memory); a tongue of 10 to 15 % (driver-test page,
+  // learnexams.com, seen). Plates of the company; 300 lb stay free on every load.
+  test('what each trailer carries behind the truck', () => {
+    const long = {
+      gross: 14000 - 4200, // 9,800
+      axles: 14000 / 0.9 - 4200, // 11,356
+      tow: 16000 - 4200,
+      combined: 25000 - 7300 - 900 - 4200,
+      truck: (12400 - 7300 - 900) / 0.15 - 4200,
+      hitch: 2400 / 0.15 - 4200,
+    };
+    const short = {
+      gross: 10000 - 2700, // 7,300
+      axles: 10000 / 0.9 - 2700,
+      tow: 16000 - 2700,
+      combined: 25000 - 7300 - 900 - 2700,
+      truck: (12400 - 7300 - 900) / 0.15 - 2700,
+      hitch: 2400 / 0.15 - 2700,
+    };
+    expect([Math.min(...Object.values(long)), Math.min(...Object.values(short))]).toEqual([9800, 7300]);
+    expectFigures({
+      'haul.trailers.long-box.payload': 9800 - 300,
+      'haul.trailers.short-box.payload': 7300 - 300,
+      'haul.trailers.long-box.box-volume': (14 * 7 * 2) / 27, // 7.26 yd3
+      'haul.trailers.short-box.box-volume': (10 * 6 * 1.5) / 27, // 3.33 yd3
+    });
+  });
+
+  test('loads on the long box, and what the places take for them', () => {
+    expectFigures({
+      'haul.streams.concrete-with-steel.loads': 4, // 32,400 / 9,500 = 3.4; 12.8 / 7.26 = 1.8
+      'haul.streams.concrete-with-steel.weight-per-load': 32400 / 4, // 8,100
+      'haul.streams.clean-concrete.loads': 1,
+      'haul.streams.soil.loads': 4, // 37,827 / 9,500 = 3.98; 14.0 / 7.26 = 1.9
+      // 9,500 lb at 50 lb a square foot of 4 in slab.
+      'haul.streams.concrete-with-steel.sq-ft-per-load.old-drive': 190,
+      'haul.streams.concrete-with-steel.fee': 4 * 45, // crusher
+      'haul.streams.clean-concrete.fee': 1 * 45,
+      'haul.streams.soil.fee': 4 * 20, // clean fill site
+      'haul.total.fees': 180 + 45 + 80, // 305
+    });
+    expect(results.haul.data.loads.map(({ trailer }) => trailer)).toEqual(Array(9).fill('long-box'));
+  });
+});
+
+describe('maple-court by hand: what comes', () => {
+  // The base reaches 6 in past what is formed. 4 in each; 130 lb/cu ft and 1.25 loose: the supplier's.
+  test('base', () => {
+    const driveCuFt = ((driveSqFt + 0.5 * driveFormsFt) * 4) / 12; // 679.49 sq ft, 226.5 cu ft
+    const walkCuFt = ((walkSqFt + 0.5 * walkFormsFt) * 4) / 12; // 122 sq ft, 40.67 cu ft
+    const tons = ((driveCuFt + walkCuFt) * 130) / 2000; // 17.37
+    expectFigures({
+      'base.total.compacted': (driveCuFt + walkCuFt) / 27, // 9.895 yd3
+      'base.total.loose': ((driveCuFt + walkCuFt) / 27) * 1.25, // 12.37 yd3
+      'base.total.tons': tons,
+      'base.total.order-tons': 17.5, // by half tons
+    });
+    expect(Math.round(tons * 100) / 100).toBe(17.37);
+  });
+
+  // 5 in and 4 in thick; a base that lies 1/4 in low on average and 3 % spill: the company's.
+  const netCuYd = ((driveSqFt * 5) / 12 + (walkSqFt * 4) / 12) / 27; // 11.126
+  const unevenCuYd = ((driveSqFt + walkSqFt) * 0.25) / 12 / 27; // 0.571
+  const spillCuYd = 0.03 * netCuYd; // 0.334
+  const neededCuYd = netCuYd + unevenCuYd + spillCuYd; // 12.030
+
+  test('concrete: net, allowances, order by quarter yards, two trucks of 10 yd3', () => {
+    expectFigures({
+      'concrete.total.net': netCuYd,
+      'concrete.total.unevenness': unevenCuYd,
+      'concrete.total.spill': spillCuYd,
+      'concrete.total.needed': neededCuYd,
+      'concrete.truck.order': 12.25,
+      'concrete.truck.loads': 2,
+      'concrete.truck.short-load-fee': 0,
+      'concrete.truck.cost': 12.25 * 172, // 2,107.00
+      // ACI 332-20, class RF3, deicers (quoted in a ready-mix association's advisory, seen).
+      'concrete.strength-floor': 4500,
+    });
+    expect(neededCuYd).toBeGreaterThan(12);
+    expect(neededCuYd).toBeLessThan(12.25);
+  });
+
+  // 21 lb in 100 sq ft, 6x6-W1.4: Wire Reinforcement Institute in Concrete Construction (seen).
+  test('mesh in the walk: 10 x 5 ft sheets with 8 in of lap', () => {
+    expectFigures({
+      'reinforcement.slabs.front-walk.sheets': 3 * 1, // (288 - 8) / (120 - 8) = 2.5; 48 in under one
+      'reinforcement.slabs.front-walk.weight': (3 * 10 * 5 * 21) / 100, // 31.5 lb
+    });
+  });
+
+  // #4: 0.668 lb/ft, 1/2 in: ASTM A615 in the PCI Design Handbook, Design Aid 15.4.1 (seen). Cover
+  // 2 in at every edge (common practice, no source).
+  test('bars in the drive: #4 at 18 in both ways out of 20 ft sticks, lapped 40 diameters', () => {
+    const cover = 2;
+    // Along 36 ft, side by side over 18 ft: (216 - 4) / 18 = 11.8, so 12 even spaces.
+    const alongAtIn = Array.from({ length: 13 }, (_, index) => cover + (index * (216 - 4)) / 12);
+    // Across 18 ft, side by side over 36 ft: (432 - 4) / 18 = 23.8, so 24 even spaces.
+    const acrossAtIn = Array.from({ length: 25 }, (_, index) => cover + (index * (432 - 4)) / 24);
+    // Within 36 in of the street side's corners the arc ends a bar: sqrt(36² - d²) past its centre.
+    const reachIn = (fromCentreIn: number) => Math.sqrt(36 ** 2 - fromCentreIn ** 2);
+    const alongIn = alongAtIn.map((y) => {
+      const fromCentreIn = Math.max(36 - y, y - 180, 0);
+      return 396 + reachIn(fromCentreIn) - 2 * cover;
+    });
+    const acrossIn = acrossAtIn.map((x) => 144 + 2 * reachIn(Math.max(x - 396, 0)) - 2 * cover);
+    // A run along is longer than a stick and has one lap of 40 x 1/2 in; a run across has none.
+    expect(Math.max(...acrossIn)).toBeLessThan(240);
+    expect(Math.min(...alongIn)).toBeGreaterThan(240);
+    expect(Math.max(...alongIn)).toBeLessThan(2 * 240 - 20);
+    const lengthFt = [...alongIn, ...acrossIn, 13 * 20].reduce((sum, lengthIn) => sum + lengthIn, 0) / 12;
+    expectFigures({
+      'reinforcement.slabs.drive.bars-along': 13,
+      'reinforcement.slabs.drive.bars-across': 25,
+      'reinforcement.slabs.drive.length': lengthFt, // 917.65
+      'reinforcement.slabs.drive.weight': lengthFt * 0.668, // 612.99 lb
+      // No two pieces fit one stick: a whole one and a rest for each along, one for each across.
+      'reinforcement.slabs.drive.sticks': 13 + 13 + 25,
+      'reinforcement.slabs.drive.bought-weight': 51 * 20 * 0.668, // 681.36 lb
+    });
+    expect(Math.round(lengthFt * 100) / 100).toBe(917.65);
+  });
+});
+
+describe('maple-court by hand: work and money', () => {
+  const needed = () => valueOf('concrete.total.needed');
+
+  // Reinforced takes 1.6 times as long as plain: Planning Planet, wiki "Breaking out" (seen).
+  test('labor hours of breaking out, forming and placing', () => {
+    expectFigures({
+      'crew.tasks.break-out.labor-hours': ((648 * 1.6 + 84) / 180) * 2, // 1,120.8 sq ft, 12.45 h
+      'crew.tasks.form.labor-hours': ((driveFormsFt + walkFormsFt) / 30) * 2, // 122.7 ft, 8.18 h
+      'crew.tasks.place.labor-hours': (needed() / 6) * 3, // 12.03 yd3, 6.02 h
+    });
+  });
+
+  test('an hour of labor: the mean wage and a burden of 24 %', () => {
+    // (36 + 32 + 24) / 3 = 30.6667, x 1.24 = 38.0267
+    expectFigures({ 'crew.rate.labor-cost-per-hour': 38.03 });
+  });
+
+  test('the price of the concrete from its cost: 14 % overhead and 16 % margin of the price', () => {
+    // Placing: 12.0304 / 6 x 3 = 6.0152 h at $38.03 = $228.76. Ready mix $2,107.00.
+    expectFigures({
+      'cost.groups.concrete': 228.76 + 2107,
+      'price.lines.concrete': 3336.8, // 2,335.76 / 0.70
+    });
+  });
+
+  test('the total and the payments: 25, 35, 30 and 10 %', () => {
+    const cents = (id: string) => Math.round(valueOf(id) * 100);
+    const groups = ['tear-out-and-haul', 'base-and-forms', 'concrete', 'finish-and-clean', 'other'];
+    const prices = groups.map((group) => Math.round(cents(`cost.groups.${group}`) / 0.7));
+    const total = prices.reduce((sum, price) => sum + price, 0);
+    expect(groups.map((group) => cents(`price.lines.${group}`))).toEqual(prices);
+    expect(cents('price.total')).toBe(total);
+    // The deposit is cut to the cent; the rest goes to 35, 30 and 10 of 75, cut, and the cents that
+    // are left go to the largest parts cut off.
+    const deposit = Math.floor(total / 4);
+    const parts = [35, 30, 10].map((share) => ((total - deposit) * share) / 75);
+    const cut = parts.map(Math.floor);
+    const left = total - deposit - cut.reduce((sum, part) => sum + part, 0);
+    const favoured = parts
+      .map((part, index) => ({ index, off: part - Math.floor(part) }))
+      .toSorted((one, other) => other.off - one.off)
+      .slice(0, left)
+      .map(({ index }) => index);
+    const payments = [deposit, ...cut.map((part, index) => part + (favoured.includes(index) ? 1 : 0))];
+    expect(payments.map((_, index) => cents(`price.payments.payment-${index + 1}`))).toEqual(payments);
+    expect(payments.reduce((sum, payment) => sum + payment, 0)).toBe(total);
+  });
+
+  // 29 CFR 1926.1153(c)(1), Table 1: row (iv) asks a walk-behind saw for water fed to the blade; row
+  // (xvii) asks a machine with a breaker for an enclosed cab, and this loader's is open.
+  test('silica: the saw is on row iv, the breaker is not on the table', () => {
+    const row = (task: string) => results.safety.data.silica.find((one) => one.task === task);
+    expect(row('saw-cut')).toMatchObject({ onTable: true, apf: 0, missing: [] });
+    expect(row('saw-joints')).toMatchObject({ onTable: true, apf: 0, missing: [] });
+    expect(JSON.stringify(row('saw-cut')?.row)).toMatch(/\biv\b/);
+    expect(row('break-out')).toMatchObject({ onTable: false, apf: null, missing: ['enclosed-cab'] });
+    expect(JSON.stringify(row('break-out')?.row)).toMatch(/\bxvii\b/);
+  });
+});

@@ -1,0 +1,284 @@
+import * as fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { num, walkFigures } from '../../src/calculate/figure.ts';
+import { truckOrderCostUsd } from '../../src/calculate/concrete/truck.ts';
+import { calculateJob, type JobResults } from '../../src/calculate/index.ts';
+import type { Job } from '../../src/calculate/job.ts';
+import { proposalFactsOf } from '../../src/describe/proposal-facts.ts';
+import { describeProposal } from '../../src/describe/proposal/index.ts';
+import { Usd } from '../../src/units/index.ts';
+import { en, type Words } from '../../src/words/index.ts';
+import { DEMO_JOBS, jobNamed, preparedIn } from '../support/project.ts';
+import { runCount } from '../support/property-runs.ts';
+import { expectTotal } from '../support/totals.ts';
+
+/** Set PROPERTY_SEED to repeat a run. */
+const seed = Number(process.env['PROPERTY_SEED'] ?? Date.now() % 2 ** 31);
+const run = { seed, numRuns: runCount(200) };
+console.log(`job: properties run with PROPERTY_SEED=${seed}`);
+
+const demo = jobNamed(preparedIn(DEMO_JOBS), 'maple-court').job;
+
+type Slab = Job['build']['slabs'][string];
+type Steel = Slab['reinforcement'];
+/** A job of one old slab and one new one of the same sides. */
+type Sizes = {
+  readonly lengthIn: number;
+  readonly widthIn: number;
+  readonly oldThicknessIn: number;
+  readonly thicknessIn: number;
+  readonly baseIn: number;
+  readonly digIn: number;
+  /** Of corner 2, as a share of the shorter side; 0 leaves it square. */
+  readonly roundedRatio: number;
+};
+
+const sizes: fc.Arbitrary<Sizes> = fc.record({
+  lengthIn: fc.integer({ min: 48, max: 720 }),
+  widthIn: fc.integer({ min: 36, max: 360 }),
+  oldThicknessIn: fc.integer({ min: 12, max: 32 }).map((quarters) => quarters / 4),
+  thicknessIn: fc.integer({ min: 12, max: 32 }).map((quarters) => quarters / 4),
+  baseIn: fc.integer({ min: 0, max: 8 }),
+  digIn: fc.integer({ min: 0, max: 12 }),
+  roundedRatio: fc.constantFrom(0, 0, 0.1, 0.3, 0.9),
+});
+
+const steel: fc.Arbitrary<Steel> = fc.oneof(
+  fc.constant<Steel>({ kind: 'none' }),
+  fc.constantFrom('6x6-w1.4' as const, '4x4-w2.9' as const).map((style): Steel => ({ kind: 'mesh', style })),
+  fc
+    .record({
+      size: fc.constantFrom(3 as const, 4 as const, 5 as const),
+      spacingIn: fc.integer({ min: 6, max: 36 }),
+    })
+    .map((bars): Steel => ({ kind: 'bars', ...bars })),
+);
+
+function jobOf(from: Job, made: Sizes, changes: Partial<Slab> = {}): Job {
+  const { lengthIn, widthIn, oldThicknessIn, thicknessIn, baseIn, digIn, roundedRatio } = made;
+  const setbackIn = roundedRatio * Math.min(lengthIn, widthIn);
+  const shape = {
+    base: { kind: 'rectangle', lengthIn, widthIn } as const,
+    rounded: setbackIn > 0 ? [{ corner: 2, setbackIn }] : [],
+    edges: [{ edge: 4, kind: 'house' } as const, { edge: 1, kind: 'stays' } as const],
+    at: null,
+  };
+  const old = from.site.existing['old-drive'];
+  const slab = from.build.slabs['drive'];
+  if (old === undefined || slab === undefined) throw new RangeError('the demo job has no drive');
+  return {
+    ...from,
+    acknowledged: [],
+    price: { ...from.price, hidden: {} },
+    site: { ...from.site, existing: { [old.id]: { ...old, shape, thicknessIn: oldThicknessIn } } },
+    build: {
+      ...from.build,
+      slabs: { [slab.id]: { ...slab, shape, thicknessIn, baseIn, digIn, ...changes } },
+    },
+  };
+}
+
+/** @throws {Error} If the job has a problem. */
+function resultsOf(job: Job): JobResults {
+  const { results, problems } = calculateJob(job);
+  if (results === null || problems.length > 0) throw new Error(JSON.stringify(problems));
+  return results;
+}
+
+function valueOf({ figures }: JobResults, id: string): number {
+  const [topic = ''] = id.split('.');
+  const found = walkFigures(figures[topic] ?? {}, topic).find((row) => row.id === id);
+  if (found === undefined) throw new RangeError(`there is no figure ${id}`);
+  return num(found.figure);
+}
+
+const grown = fc.record({
+  key: fc.constantFrom('lengthIn' as const, 'widthIn' as const, 'thicknessIn' as const),
+  byIn: fc.integer({ min: 1, max: 24 }),
+});
+
+/** A longer, wider or thicker slab; old and new grow together. */
+function larger(made: Sizes, { key, byIn }: { readonly key: keyof Sizes; readonly byIn: number }): Sizes {
+  const more = { ...made, [key]: made[key] + byIn };
+  return key === 'thicknessIn' ? { ...more, oldThicknessIn: made.oldThicknessIn + byIn } : more;
+}
+
+describe('more slab is more of everything that is measured', () => {
+  // Square corners: a setback is a share of the shorter side here and would grow too.
+  test('area, weight and net yards grow with length, width and thickness', () => {
+    fc.assert(
+      fc.property(sizes, grown, (rounded, growth) => {
+        const made = { ...rounded, roundedRatio: 0 };
+        const [one, other] = [resultsOf(jobOf(demo, made)), resultsOf(jobOf(demo, larger(made, growth)))];
+        const grows = ['tear-out.existing.old-drive.weight', 'concrete.total.net', 'concrete.total.needed'];
+        const areas = ['outline.slabs.drive.area', 'outline.existing.old-drive.area'];
+        for (const id of grows) expect(valueOf(other, id), id).toBeGreaterThan(valueOf(one, id));
+        for (const id of areas) {
+          if (growth.key === 'thicknessIn') expect(valueOf(other, id), id).toBe(valueOf(one, id));
+          else expect(valueOf(other, id), id).toBeGreaterThan(valueOf(one, id));
+        }
+      }),
+      run,
+    );
+  });
+
+  /*
+   * Cost has steps on purpose, and some go down. Off here: the fee for a short load, so that a
+   * larger order loses none; coarse increments (an order by 1/100 yd3 and ton); the choice between
+   * trailers and places (one of each, paid by the ton with no minimum); the minimum charge; bars,
+   * since a longer piece may use up an offcut; and what joints cost, since a squarer or thicker
+   * slab has fewer.
+   */
+  const smooth: Job = {
+    ...demo,
+    plan: { ...demo.plan, trailers: ['long-box'] },
+    company: {
+      ...demo.company,
+      places: Object.fromEntries(Object.entries(demo.company.places).filter(([id]) => id === 'landfill')),
+      suppliers: {
+        ...demo.company.suppliers,
+        concrete: { ...demo.company.suppliers.concrete, incrementCuYd: 0.01, shortLoadFeeUsd: new Usd(0) },
+        base: { ...demo.company.suppliers.base, incrementTon: 0.01 },
+      },
+      production: {
+        ...demo.company.production,
+        'saw-joints': { ...demo.company.production['saw-joints'], pace: fastest(), machine: null },
+      },
+      pricing: { ...demo.company.pricing, minimumChargeUsd: new Usd(0) },
+    },
+  };
+  function fastest() {
+    const { pace } = demo.company.production['saw-joints'];
+    return { ...pace, perHour: { n: 100_000n, d: 1n } };
+  }
+  const withoutMinimum: Job = {
+    ...smooth,
+    company: {
+      ...smooth.company,
+      places: Object.fromEntries(
+        Object.entries(smooth.company.places).map(([id, place]) => [
+          id,
+          { ...place, minimumUsd: new Usd(0) },
+        ]),
+      ),
+    },
+  };
+
+  test('and costs more, where no step goes down', () => {
+    fc.assert(
+      fc.property(sizes, grown, fc.boolean(), (rounded, growth, hasMesh) => {
+        const made = { ...rounded, roundedRatio: 0 };
+        const reinforcement: Steel = hasMesh ? { kind: 'mesh', style: '6x6-w2.9' } : { kind: 'none' };
+        const cost = (at: Sizes) =>
+          valueOf(resultsOf(jobOf(withoutMinimum, at, { reinforcement })), 'cost.total');
+        expect(cost(larger(made, growth))).toBeGreaterThanOrEqual(cost(made));
+      }),
+      run,
+    );
+  });
+
+  // 10 x 27 ft, 4 in thick, 3 % spill and 1/4 in of base: 270 x 4.37 / 324 = 3.64 yd3. Ordered as 3.75,
+  // under 4 yd3, it costs 3.75 x 172 + 120 = $765; as 4.00 there is no fee, 4 x 172 = $688. So the
+  // fee makes more concrete cheaper, and the job orders more.
+  test('a fee for a short load can make more concrete cheaper', () => {
+    const { concrete } = demo.company.suppliers;
+    expect([3.75, 4].map((order) => truckOrderCostUsd(order, concrete).toFixed(2))).toEqual([
+      '765.00',
+      '688.00',
+    ]);
+    const results = resultsOf(
+      jobOf(demo, {
+        lengthIn: 27 * 12,
+        widthIn: 10 * 12,
+        oldThicknessIn: 4,
+        thicknessIn: 4,
+        baseIn: 4,
+        digIn: 4,
+        roundedRatio: 0,
+      }),
+    );
+    expect(results.concrete.data.supply).toBe('truck');
+    expect(valueOf(results, 'concrete.total.needed')).toBeCloseTo((270 * (4 * 1.03 + 0.25)) / 324, 12);
+    expect(valueOf(results, 'concrete.truck.order')).toBe(4);
+    expect(valueOf(results, 'cost.lines.ready-mix')).toBe(688);
+  });
+});
+
+/** Shares in hundredths that add up to one. */
+const payments = fc
+  .array(fc.integer({ min: 1, max: 50 }), { minLength: 1, maxLength: 6 })
+  .filter((parts) => parts.reduce((sum, part) => sum + part, 0) < 100)
+  .map((parts) => [...parts, 100 - parts.reduce((sum, part) => sum + part, 0)])
+  .map((parts) => parts.map((part) => ({ label: demo.label, shareRatio: part / 100 })));
+
+const anyJob: fc.Arbitrary<Job> = fc
+  .record({
+    made: sizes,
+    reinforcement: steel,
+    use: fc.constantFrom('driveway' as const, 'walk' as const, 'patio' as const),
+    material: fc.constantFrom('concrete' as const, 'brick' as const, 'asphalt' as const),
+    payments,
+    taxOn: fc.constantFrom('nothing' as const, 'materials' as const, 'price' as const),
+    taxRatio: fc.integer({ min: 0, max: 120 }).map((share) => share / 1000),
+    overheadRatio: fc.integer({ min: 0, max: 400 }).map((share) => share / 1000),
+    marginRatio: fc.integer({ min: 0, max: 400 }).map((share) => share / 1000),
+    minimumUsd: fc.integer({ min: 0, max: 5_000 }),
+    trailers: fc.constantFrom(['long-box'], ['short-box'], ['long-box', 'short-box']),
+  })
+  .map(({ made, reinforcement, use, material, trailers, minimumUsd, ...pricing }) => {
+    const job = jobOf(demo, made, { reinforcement, use });
+    const { existing } = job.site;
+    return {
+      ...job,
+      plan: { ...job.plan, trailers },
+      site: {
+        ...job.site,
+        existing: Object.fromEntries(Object.entries(existing).map(([id, one]) => [id, { ...one, material }])),
+      },
+      company: {
+        ...job.company,
+        pricing: { ...job.company.pricing, ...pricing, minimumChargeUsd: new Usd(minimumUsd) },
+      },
+    };
+  });
+
+/** What is left may be less than nothing: by a cent of rounding, or where nothing is asked for. */
+const MAY_BE_NEGATIVE = ['price.margin', 'price.margin-share'];
+
+describe('whatever the job', () => {
+  test('no figure is negative or not a number', () => {
+    fc.assert(
+      fc.property(anyJob, (job) => {
+        for (const [topic, tree] of Object.entries(resultsOf(job).figures)) {
+          for (const { id, figure } of walkFigures(tree, topic)) {
+            expect(Number.isFinite(num(figure)), id).toBe(true);
+            if (!MAY_BE_NEGATIVE.includes(id)) expect(num(figure), id).toBeGreaterThanOrEqual(0);
+            for (const input of Object.values(figure.inputs))
+              expect(Number.isFinite(num(input)), id).toBe(true);
+          }
+        }
+      }),
+      run,
+    );
+  });
+
+  test('totals shown are the sums shown, and the payments make the total', () => {
+    fc.assert(
+      fc.property(anyJob, (job) => {
+        const results = resultsOf(job);
+        const view = describeProposal(proposalFactsOf(job, results), en as Words);
+        expectTotal(view.prices);
+        expectTotal(view.payments);
+        const { total, payments: paid } = results.price.data;
+        expect(paid.reduce((sum, { price }) => sum.plus(price), new Usd(0)).toString()).toBe(
+          total.toString(),
+        );
+        const [deposit] = paid;
+        const share = job.company.pricing.payments[0]?.shareRatio ?? 0;
+        expect(Number(deposit?.price)).toBeLessThanOrEqual(Number(new Usd(total).times(share)) + 1e-9);
+        expect(results.price.figures.deposit.value.toString()).toBe(deposit?.price.toString());
+      }),
+      run,
+    );
+  });
+});

@@ -1,0 +1,22 @@
+import { Decimal } from 'decimal.js';
+import { expect } from 'vitest';
+import type { TableView } from '../../src/describe/views.ts';
+
+/** Every amount in the row of the total is the sum of those above it, as printed. */
+export function expectTotal(table: TableView): void {
+  const totals = table.rows.filter(({ isTotal }) => isTotal);
+  const lines = table.rows.filter(({ isTotal }) => !isTotal);
+  expect(totals.length, table.caption).toBe(1);
+  const cells = totals[0]?.cells ?? [];
+  const amounts = cells.flatMap((cell, column) => (cell.startsWith('$') ? [{ cell, column }] : []));
+  expect(amounts.length, table.caption).toBeGreaterThan(0);
+  for (const { cell, column } of amounts) {
+    const sum = lines.reduce((at, line) => at.plus(amountOf(line.cells[column])), new Decimal(0));
+    expect(sum.toFixed(2), table.caption).toBe(amountOf(cell).toFixed(2));
+  }
+}
+
+function amountOf(cell: string | undefined): Decimal {
+  if (cell === undefined || !/^\$[\d,]+\.\d\d$/.test(cell)) throw new RangeError(`no amount: ${cell}`);
+  return new Decimal(cell.replace(/[$,]/g, ''));
+}
