@@ -1,4 +1,4 @@
-import { join, relative } from 'node:path';
+import { basename, join, relative, sep } from 'node:path';
 import { calculateJob, type JobResults } from '../calculate/index.ts';
 import type { Job } from '../calculate/job.ts';
 import { resolveJob } from '../model/index.ts';
@@ -40,10 +40,31 @@ export function prepareJobs(asked: {
     const where = { folder: input.folder, texts: problemsEn.texts };
     problems.push(...calculated.problems.map((problem) => locateProblem(problem, resolved.origins, where)));
     if (calculated.results !== null) {
-      jobs.push({ job: resolved.job, origins: resolved.origins, results: calculated.results });
+      jobs.push({
+        job: resolved.job,
+        origins: asPrinted(resolved.origins, jobsFolder),
+        results: calculated.results,
+      });
     }
   }
   return problems.length > 0 ? { ok: false, problems: eachOnce(problems) } : { ok: true, jobs };
+}
+
+/**
+ * Places in files as the documents name them: from the jobs folder on, so that the same jobs in
+ * another place, or built from another place, give the same bytes and print no path of this machine.
+ */
+function asPrinted(origins: Origins, jobsFolder: string): Origins {
+  const printed = (file: string): string => {
+    const fromJobs = relative(jobsFolder, file);
+    return fromJobs.startsWith('..') ? file : [basename(jobsFolder), ...fromJobs.split(sep)].join('/');
+  };
+  return new Map(
+    [...origins].map(([path, origin]) => {
+      const { spot } = origin;
+      return [path, spot === null ? origin : { ...origin, spot: { ...spot, file: printed(spot.file) } }];
+    }),
+  );
 }
 
 /** A problem of the company shows in every job; it is told once. */

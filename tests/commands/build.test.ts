@@ -1,6 +1,6 @@
 import { cp, mkdir, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, type Mock, test, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, inject, type Mock, test, vi } from 'vitest';
 import { build } from '../../src/commands/build.ts';
 import { check } from '../../src/commands/check.ts';
 import { EXIT } from '../../src/commands/exit-codes.ts';
@@ -60,6 +60,17 @@ describe('build', () => {
     ]);
     expect(await bytesOf(place.output)).toEqual(before);
     expect(await leftIn(place.output)).toEqual([]);
+  });
+
+  // Regression: the calculation sheet named its sources by their full paths on the machine.
+  test('writes no path of this machine into a document', async () => {
+    const place = await aBuiltPlace();
+    const files = Object.keys(await bytesOf(place.output)).filter((file) => /\.(html|json)$/.test(file));
+    expect(files.length).toBeGreaterThan(25);
+    const texts = await Promise.all(files.map((file) => readFile(join(place.output, file), 'utf8')));
+    const parent = join(inject('demoJobs'), '..');
+    expect(files.filter((_, index) => texts[index]?.includes(parent))).toEqual([]);
+    expect(texts.some((text) => text.includes('jobs/maple-court/job.yaml:'))).toBe(true);
   });
 
   test('of a job by name keeps the others, and the jobs page still lists all', async () => {

@@ -89,7 +89,13 @@ describe('calcReinforcement', () => {
   });
 
   test('no steel at all is 0 everywhere', () => {
-    expect(values(steel(walk).figures.total)).toEqual({ sheets: 0, sticks: 0, weight: 0, chairs: 0 });
+    expect(values(steel(walk).figures.total)).toEqual({
+      sheets: 0,
+      sticks: 0,
+      'bought-bars': 0,
+      weight: 0,
+      chairs: 0,
+    });
   });
 
   test('a slab too narrow for its cover gets no bars that way', () => {
