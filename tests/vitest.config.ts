@@ -11,7 +11,13 @@ export default defineConfig({
       {
         extends: true,
         // One module graph a worker: the files share no state, and loading it anew for each costs more than they do.
-        test: { name: 'core', include: ['tests/**/*.test.ts'], exclude: printing, isolate: false, pool: 'threads' },
+        test: {
+          name: 'core',
+          include: ['tests/**/*.test.ts'],
+          exclude: printing,
+          isolate: false,
+          pool: 'threads',
+        },
       },
       {
         // After the others and one file at a time: a browser takes both cores and much memory.

@@ -2,9 +2,36 @@ import type { Decimal } from 'decimal.js';
 
 /** Units a figure can carry; printed as written. */
 export type FigureUnit =
-  | 'in' | 'ft' | 'sq ft' | 'cu ft' | 'yd3' | 'lb' | 'ton' | 'lb/cu ft' | 'lb/sq ft' | 'h' | 'days'
-  | '$' | '$/h' | '$/yd3' | '$/ton' | '$/load' | '$/mi' | '$/lb' | '$/day' | '$/each' | '$/visit' | 'each' | 'ratio' | 'gal' | 'sq ft/gal'
-  | 'psi' | 'mi' | 'per h' | 'APF' | 'dBA';
+  | 'in'
+  | 'ft'
+  | 'sq ft'
+  | 'cu ft'
+  | 'yd3'
+  | 'lb'
+  | 'ton'
+  | 'lb/cu ft'
+  | 'lb/sq ft'
+  | 'h'
+  | 'days'
+  | '$'
+  | '$/h'
+  | '$/yd3'
+  | '$/ton'
+  | '$/load'
+  | '$/mi'
+  | '$/lb'
+  | '$/day'
+  | '$/each'
+  | '$/visit'
+  | 'each'
+  | 'ratio'
+  | 'gal'
+  | 'sq ft/gal'
+  | 'psi'
+  | 'mi'
+  | 'per h'
+  | 'APF'
+  | 'dBA';
 
 export type FigureValue = number | Decimal;
 
@@ -98,7 +125,10 @@ export function isFigure(node: Figure | FigureTree): node is Figure {
 }
 
 /** Every figure of a tree with its id, in the order of the tree. */
-export function walkFigures(tree: FigureTree, prefix = ''): { readonly id: string; readonly figure: Figure }[] {
+export function walkFigures(
+  tree: FigureTree,
+  prefix = '',
+): { readonly id: string; readonly figure: Figure }[] {
   return Object.entries(tree).flatMap(([name, node]) => {
     const id = prefix === '' ? name : `${prefix}.${name}`;
     return isFigure(node) ? [{ id, figure: node }] : walkFigures(node, id);

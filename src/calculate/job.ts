@@ -51,7 +51,10 @@ export type Acknowledgement = {
 export type TapedShape = {
   readonly base:
     | { readonly kind: 'rectangle'; readonly lengthIn: number; readonly widthIn: number }
-    | { readonly kind: 'corners'; readonly points: readonly { readonly xIn: number; readonly yIn: number }[] };
+    | {
+        readonly kind: 'corners';
+        readonly points: readonly { readonly xIn: number; readonly yIn: number }[];
+      };
   /** Equal distances back along both edges of a corner. */
   readonly rounded: readonly { readonly corner: number; readonly setbackIn: number }[];
   /** Edge number to what it runs along; an edge not named is formed (new) or free (existing). */
@@ -168,7 +171,9 @@ export type HiddenCondition = {
 
 export type PriceTerms = {
   readonly hidden: Readonly<Record<string, HiddenCondition>>;
-  readonly otherCosts: Readonly<Record<string, { readonly id: string; readonly label: OfficeText; readonly costUsd: Decimal }>>;
+  readonly otherCosts: Readonly<
+    Record<string, { readonly id: string; readonly label: OfficeText; readonly costUsd: Decimal }>
+  >;
   readonly notIncluded: readonly PublicText[];
 };
 

@@ -1,6 +1,15 @@
 /** What a rule may apply to; a closed set, so that a typing mistake in a rule set is a problem. */
 export const RULE_TAGS = [
-  'any-job', 'driveway', 'walk', 'patio', 'porch', 'steps', 'freezing', 'deicers', 'haul', 'price',
+  'any-job',
+  'driveway',
+  'walk',
+  'patio',
+  'porch',
+  'steps',
+  'freezing',
+  'deicers',
+  'haul',
+  'price',
 ] as const;
 export type RuleTag = (typeof RULE_TAGS)[number];
 

@@ -1,6 +1,6 @@
 import { en } from '../words/index.ts';
-import { findingsText } from './findings-text.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
+import { findingsText } from './findings-text.ts';
 import type { Options } from './options.ts';
 import { prepareJobs } from './prepare.ts';
 import { showProblems } from './show-problems.ts';

@@ -2,6 +2,7 @@ import { readFile, writeFile } from 'node:fs/promises';
 import { cpus } from 'node:os';
 import { join } from 'node:path';
 import {
+  browserCandidates,
   cacheKey,
   openCache,
   PINNED_IDENTITY,
@@ -9,7 +10,6 @@ import {
   printPdfs,
   type RunningBrowser,
   searchOnThisMachine,
-  browserCandidates,
   startBrowser,
   toolsOnThisMachine,
   unpackChromium,

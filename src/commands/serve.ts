@@ -5,12 +5,12 @@ import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { renderSite } from '../render/index.ts';
-import { PROJECT_DIR } from './project-dir.ts';
 import { describeAll } from './describe-all.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
 import { jobsPageOf, summaryOf } from './job-summary.ts';
 import type { Options } from './options.ts';
 import { prepareJobs } from './prepare.ts';
+import { PROJECT_DIR } from './project-dir.ts';
 import { servedPage } from './served-page.ts';
 import { showProblems } from './show-problems.ts';
 

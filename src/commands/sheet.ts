@@ -4,11 +4,11 @@ import { describeSiteWalk } from '../describe/index.ts';
 import { COMPANY_FOLDER, readCompany } from '../read/index.ts';
 import { renderOne } from '../render/index.ts';
 import { en } from '../words/index.ts';
-import { PROJECT_DIR } from './project-dir.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
 import type { Options } from './options.ts';
 import { shownPath } from './prepare.ts';
 import { printAll } from './print-all.ts';
+import { PROJECT_DIR } from './project-dir.ts';
 import { showProblems } from './show-problems.ts';
 
 const NAME = 'site-walk';

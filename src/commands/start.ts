@@ -1,12 +1,12 @@
-import { cp, mkdir, readFile, writeFile } from 'node:fs/promises';
 import { existsSync } from 'node:fs';
+import { cp, mkdir, readFile, writeFile } from 'node:fs/promises';
 import { join, relative } from 'node:path';
 import { createInterface } from 'node:readline/promises';
-import { PROJECT_DIR } from './project-dir.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
-import type { Options } from './options.ts';
 import { type Answers, jobScaffold } from './job-scaffold.ts';
+import type { Options } from './options.ts';
 import { prepareJobs } from './prepare.ts';
+import { PROJECT_DIR } from './project-dir.ts';
 import { showProblems } from './show-problems.ts';
 
 const NAME = /^[a-z0-9]+(-[a-z0-9]+)*$/;

@@ -109,7 +109,11 @@ export type ProposalView = {
   readonly stays: ListView<PublicText> | null;
   readonly prices: TableView<PublicText>;
   readonly payments: TableView<PublicText>;
-  readonly hidden: { readonly heading: PublicText; readonly intro: PublicText; readonly table: TableView<PublicText> } | null;
+  readonly hidden: {
+    readonly heading: PublicText;
+    readonly intro: PublicText;
+    readonly table: TableView<PublicText>;
+  } | null;
   readonly notIncluded: ListView<PublicText> | null;
   readonly calendar: TableView<PublicText>;
   readonly access: ListView<PublicText>;
@@ -268,6 +272,10 @@ export type JobsPageView = {
     readonly place: string;
     readonly next: { readonly text: string; readonly date: string; readonly shown: string } | null;
     readonly findings: string;
-    readonly documents: readonly { readonly text: string; readonly html: string; readonly pdf: string | null }[];
+    readonly documents: readonly {
+      readonly text: string;
+      readonly html: string;
+      readonly pdf: string | null;
+    }[];
   }[];
 };

@@ -1,5 +1,5 @@
-import type { EdgeKind, Outline, Point, Ring } from './outline.ts';
 import { ringAreaSqIn } from './measure.ts';
+import type { EdgeKind, Outline, Point, Ring } from './outline.ts';
 import { vertexAt } from './outline.ts';
 
 /**

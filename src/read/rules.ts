@@ -5,7 +5,7 @@ import { checkSection } from './check-section.ts';
 import { parseLimit } from './limit.ts';
 import { loadFile } from './load-file.ts';
 import { addOrigins } from './origins.ts';
-import { type RuleFile, ruleFile, type RULE_TAGS } from './schema/rules.ts';
+import { type RULE_TAGS, type RuleFile, ruleFile } from './schema/rules.ts';
 import { readTree } from './yaml-tree.ts';
 
 /** A rule as read; the core declares the same row for itself. */

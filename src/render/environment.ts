@@ -2,9 +2,9 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import nunjucks from 'nunjucks';
 import { TICK_BOX, WRITE_LINE } from '../describe/views.ts';
+import { drawn } from './drawn.ts';
 import { type Page, pageStyle } from './pages.ts';
 import { stylesIn } from './styles.ts';
-import { drawn } from './drawn.ts';
 import { breakable, fractions, markup, sitePath, spoken, telephone } from './text-filters.ts';
 
 /** Templates ask for pages by key; `lastKey` tells whose page was being made when something failed. */

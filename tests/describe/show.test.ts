@@ -44,7 +44,10 @@ describe('figures on the calculation sheet', () => {
     unit: '$',
     decimals: 2,
     formula: 'roundCent(_2x4Count * priceUsd)',
-    inputs: { _2x4Count: given('a.b', 100, 'each'), priceUsd: constant('price', new Usd('12.5'), '$', 'a table') },
+    inputs: {
+      _2x4Count: given('a.b', 100, 'each'),
+      priceUsd: constant('price', new Usd('12.5'), '$', 'a table'),
+    },
     rounding: 'cent',
   });
 

@@ -57,9 +57,9 @@ describe.each(jobs)('the figures of %s', (_, prepared) => {
       const noise = 1e-9 * Math.max(1, Math.abs(value));
       expect(value, `${id}: from ${least} to ${most}`).toBeGreaterThanOrEqual(least - noise);
       expect(value, `${id}: from ${least} to ${most}`).toBeLessThanOrEqual(most + noise);
-      const shown = printedNumber(showFigure(figure));
-      expect(shown.value, id).toBeGreaterThanOrEqual(least - shown.halfUnit - noise);
-      expect(shown.value, id).toBeLessThanOrEqual(most + shown.halfUnit + noise);
+      const printed = printedNumber(showFigure(figure));
+      expect(printed.value, id).toBeGreaterThanOrEqual(least - printed.halfUnit - noise);
+      expect(printed.value, id).toBeLessThanOrEqual(most + printed.halfUnit + noise);
       if (most - least <= 0.02 * Math.max(1, Math.abs(value))) narrow += 1;
     }
     // Else the test says little: for three in four the printed inputs leave under 2 %.

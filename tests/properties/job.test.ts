@@ -1,11 +1,11 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { num, walkFigures } from '../../src/calculate/figure.ts';
 import { truckOrderCostUsd } from '../../src/calculate/concrete/truck.ts';
+import { num, walkFigures } from '../../src/calculate/figure.ts';
 import { calculateJob, type JobResults } from '../../src/calculate/index.ts';
 import type { Job } from '../../src/calculate/job.ts';
-import { proposalFactsOf } from '../../src/describe/proposal-facts.ts';
 import { describeProposal } from '../../src/describe/proposal/index.ts';
+import { proposalFactsOf } from '../../src/describe/proposal-facts.ts';
 import { Usd } from '../../src/units/index.ts';
 import { en, type Words } from '../../src/words/index.ts';
 import { DEMO_JOBS, jobNamed, preparedIn } from '../support/project.ts';

@@ -1,3 +1,4 @@
+import * as units from '../../src/units/index.ts';
 import {
   compareR,
   divideR,
@@ -20,7 +21,6 @@ import {
   splitByLargestRemainder,
   Usd,
 } from '../../src/units/index.ts';
-import * as units from '../../src/units/index.ts';
 import { runChecks } from './load.ts';
 
 function valueOf(kind: QuantityKind, text: string): Rational {

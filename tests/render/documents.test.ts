@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { type ProposalView, TICK_BOX, type WorkOrderView, WRITE_LINE } from '../../src/describe/views.ts';
 import type { DocumentToRender } from '../../src/render/index.ts';
 import { renderOne } from '../../src/render/index.ts';
-import { type ProposalView, TICK_BOX, type WorkOrderView, WRITE_LINE } from '../../src/describe/views.ts';
 import * as fixtures from './fixtures.ts';
 import { markupFaults } from './markup-faults.ts';
 

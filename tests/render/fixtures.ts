@@ -1,5 +1,5 @@
-import type { Drawing } from '../../src/describe/drawing/index.ts';
 import type { PublicText } from '../../src/calculate/text.ts';
+import type { Drawing } from '../../src/describe/drawing/index.ts';
 import type {
   BinderView,
   CalculationView,

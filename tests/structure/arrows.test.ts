@@ -39,8 +39,17 @@ function importsOf(file: string): Import[] {
   const found = [...text.matchAll(/^(?:import|export)\s+(type\s+)?([\s\S]*?)\s*from\s+'([^']+)';/gm)];
   const lazy = [...text.matchAll(/import\('([^']+)'\)/g)].map((match) => ['', '', '', match[1] ?? '']);
   return [...found, ...lazy].map((match) => {
-    const names = (match[2] ?? '').replace(/[{}\s]/g, '').split(',').filter((name) => name !== '');
-    const allTypes = names.length > 0 && /[{]/.test(match[2] ?? '') && (match[2] ?? '').replace(/[{}]/g, '').split(',').every((name) => name.trim() === '' || name.trim().startsWith('type '));
+    const names = (match[2] ?? '')
+      .replace(/[{}\s]/g, '')
+      .split(',')
+      .filter((name) => name !== '');
+    const allTypes =
+      names.length > 0 &&
+      /[{]/.test(match[2] ?? '') &&
+      (match[2] ?? '')
+        .replace(/[{}]/g, '')
+        .split(',')
+        .every((name) => name.trim() === '' || name.trim().startsWith('type '));
     return { file, target: match[3] ?? '', isType: match[1] !== undefined || allTypes };
   });
 }
@@ -57,14 +66,18 @@ describe('arrows between the folders of src', () => {
   test('every file is read and has imports to look at', () => {
     expect(files.length).toBeGreaterThan(150);
     expect(imports.length).toBeGreaterThan(files.length);
-    expect(new Set(files.map(folderOf))).toEqual(new Set(Object.keys(MAY_IMPORT).filter((folder) => folder !== 'rules')));
+    expect(new Set(files.map(folderOf))).toEqual(
+      new Set(Object.keys(MAY_IMPORT).filter((folder) => folder !== 'rules')),
+    );
   });
 
   test('no folder imports one that it must not know', () => {
     const wrong = imports.filter(isOurs).flatMap((one) => {
       const from = folderOf(one.file);
       const to = folderOf(resolve(dirname(one.file), one.target));
-      return from === to || MAY_IMPORT[from]?.includes(to) ? [] : [`${relative(SRC, one.file)} -> ${one.target}`];
+      return from === to || MAY_IMPORT[from]?.includes(to)
+        ? []
+        : [`${relative(SRC, one.file)} -> ${one.target}`];
     });
     expect(wrong).toEqual([]);
   });
@@ -91,7 +104,9 @@ describe('arrows between the folders of src', () => {
   test("the proposal's folder knows neither costs nor crew types", () => {
     const proposal = imports.filter(({ file }) => file.includes('/describe/proposal/'));
     expect(proposal.length).toBeGreaterThan(10);
-    const forbidden = proposal.filter(({ target }) => /cost|crew|results|calculate\/index|calculate\/(?!job|price\/|text)/.test(target));
+    const forbidden = proposal.filter(({ target }) =>
+      /cost|crew|results|calculate\/index|calculate\/(?!job|price\/|text)/.test(target),
+    );
     expect(forbidden.map(({ file, target }) => `${relative(SRC, file)} -> ${target}`)).toEqual([]);
     for (const file of new Set(proposal.map((one) => one.file))) {
       expect(readFileSync(file, 'utf8')).not.toMatch(/\b(CrewText|OfficeText|CrewReadable|Cost)\b/);
@@ -99,7 +114,14 @@ describe('arrows between the folders of src', () => {
   });
 
   test('there is no cycle between files', () => {
-    const edges = new Map(files.map((file) => [file, imports.filter((one) => one.file === file && isOurs(one) && !one.isType).map(({ target }) => resolve(dirname(file), target))]));
+    const edges = new Map(
+      files.map((file) => [
+        file,
+        imports
+          .filter((one) => one.file === file && isOurs(one) && !one.isType)
+          .map(({ target }) => resolve(dirname(file), target)),
+      ]),
+    );
     const done = new Set<string>();
     const cycles: string[] = [];
     const visit = (file: string, path: readonly string[]) => {
@@ -123,11 +145,17 @@ describe('what the core must not touch', () => {
   ])('%s reads no file, clock or chance', (folder, forbidden) => {
     const inFolder = files.filter((file) => folderOf(file) === folder);
     expect(inFolder.length).toBeGreaterThan(20);
-    expect(inFolder.filter((file) => forbidden.test(readFileSync(file, 'utf8'))).map((file) => relative(SRC, file))).toEqual([]);
+    expect(
+      inFolder
+        .filter((file) => forbidden.test(readFileSync(file, 'utf8')))
+        .map((file) => relative(SRC, file)),
+    ).toEqual([]);
   });
 
   test('numbers and dates are formatted by hand, so no file names Intl or a locale', () => {
     const forbidden = /\bIntl\.|toLocale|localeCompare/;
-    expect(files.filter((file) => forbidden.test(readFileSync(file, 'utf8'))).map((file) => relative(SRC, file))).toEqual([]);
+    expect(
+      files.filter((file) => forbidden.test(readFileSync(file, 'utf8'))).map((file) => relative(SRC, file)),
+    ).toEqual([]);
   });
 });

@@ -1,5 +1,5 @@
-import { showInput } from '../../src/describe/show/index.ts';
 import type { FigureInput } from '../../src/calculate/figure.ts';
+import { showInput } from '../../src/describe/show/index.ts';
 import type { Arithmetic } from '../calculate/evaluate.ts';
 
 /** All values from the least to the most. */

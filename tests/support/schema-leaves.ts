@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Leaf, TreePath } from './trees.ts';
 import { PROJECT_DIR } from './project.ts';
+import type { Leaf, TreePath } from './trees.ts';
 
 /** A value a schema knows: `*` on its path is any id or any place in a list. */
 export type SchemaLeaf = {

@@ -51,10 +51,3 @@ export function subtree(tree: Tree, path: TreePath): Tree {
     return child;
   }, tree);
 }
-
-/** The text at a path. @throws {RangeError} If there is none. */
-export function textAt(tree: Tree, path: TreePath): string {
-  const at = subtree(tree, path);
-  if (typeof at !== 'string') throw new RangeError(`no text stands at ${path.join('.')}`);
-  return at;
-}

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import * as units from '../../src/units/index.ts';
 import {
   ceilCount,
   ceilToStep,
@@ -17,7 +18,6 @@ import {
   rationalToNumber,
   Usd,
 } from '../../src/units/index.ts';
-import * as units from '../../src/units/index.ts';
 
 describe('formatNumber', () => {
   test.each([

@@ -33,7 +33,9 @@ export function calcHidden(input: {
   const problems: CoreProblem[] = [];
   for (const { id, edits } of Object.values(hidden)) {
     const again = recalculate(edits);
-    problems.push(...again.problems.map(({ code, parts }) => ({ code, parts, path: `price.hidden.${id}.edits` })));
+    problems.push(
+      ...again.problems.map(({ code, parts }) => ({ code, parts, path: `price.hidden.${id}.edits` })),
+    );
     if (again.work === null) continue;
     const total = totalFigure(again.work.price.figures.total, edits);
     const added = addedUsd(total, base.total);

@@ -1,10 +1,10 @@
 import {
   type EdgeKind,
-  orient,
   type Outline,
+  orient,
   polygonRing,
-  rectangleRing,
   type RoundedCorner,
+  rectangleRing,
   ringAreaSqIn,
   roundCorners,
   selfCrossing,

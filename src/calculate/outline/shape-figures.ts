@@ -27,8 +27,7 @@ export type ShapeFigures = {
   readonly corners: Readonly<Record<string, CornerFigures>>;
 };
 
-const AREA_SOURCE =
-  'J. V. Mahun, Open Access Surveying: area by coordinates, arcs added as segments (seen)';
+const AREA_SOURCE = 'J. V. Mahun, Open Access Surveying: area by coordinates, arcs added as segments (seen)';
 const CURVE_SOURCE = 'J. V. Mahun, Open Access Surveying: elements of a circular curve (seen)';
 
 /** The figures of one closed shape: area in sq ft, lengths in ft, setbacks and radii in in. */
@@ -70,7 +69,9 @@ export function shapeFigures(made: {
     'along-stays': edge('stays', 'both'),
     'along-joint': edge('joint', 'both'),
     'lost-to-corners': lost,
-    corners: Object.fromEntries(corners.map((corner) => [`corner-${corner.corner}`, cornerFigures(corner, path)])),
+    corners: Object.fromEntries(
+      corners.map((corner) => [`corner-${corner.corner}`, cornerFigures(corner, path)]),
+    ),
   };
 }
 

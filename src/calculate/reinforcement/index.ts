@@ -85,7 +85,12 @@ export function calcReinforcement(input: {
       total: {
         sheets: sumFigure({ parts: pick(mesh, 'sheets'), unitSuffix: 'Count', unit: 'each', decimals: 0 }),
         sticks: sumFigure({ parts: pick(bars, 'sticks'), unitSuffix: 'Count', unit: 'each', decimals: 0 }),
-        'bought-bars': sumFigure({ parts: pick(bars, 'bought-weight'), unitSuffix: 'Lb', unit: 'lb', decimals: 0 }),
+        'bought-bars': sumFigure({
+          parts: pick(bars, 'bought-weight'),
+          unitSuffix: 'Lb',
+          unit: 'lb',
+          decimals: 0,
+        }),
         weight: sumFigure({ parts: pick(figures, 'weight'), unitSuffix: 'Lb', unit: 'lb', decimals: 0 }),
         chairs: sumFigure({ parts: pick(figures, 'chairs'), unitSuffix: 'Count', unit: 'each', decimals: 0 }),
       },

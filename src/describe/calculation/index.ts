@@ -109,10 +109,7 @@ function nearestSpot(path: string, origins: Origins) {
   return null;
 }
 
-function marginFacts(
-  margin: CalculationFacts['margin'],
-  say: Words['calculation']['margin'],
-): FactView[] {
+function marginFacts(margin: CalculationFacts['margin'], say: Words['calculation']['margin']): FactView[] {
   return [
     { label: say.cost, value: showFigure(margin.cost) },
     ...margin.others.map(({ label, cost }) => ({ label: say.other(label), value: showFigure(cost) })),

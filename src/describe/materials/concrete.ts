@@ -64,7 +64,12 @@ function script({ job, results, show, words }: Made): ListView {
     items: [
       say.who(job.company.name, job.address),
       ...(pour === undefined ? [] : [say.when(showDate(pour.on, words.common))]),
-      say.mix(show.strength(mix.strengthPsi), show.percent(mix.airRatio), show.size(mix.slumpIn), show.size(mix.aggregateIn)),
+      say.mix(
+        show.strength(mix.strengthPsi),
+        show.percent(mix.airRatio),
+        show.size(mix.slumpIn),
+        show.size(mix.aggregateIn),
+      ),
       say.order(show.volume(num(results.concrete.figures.truck.order)), loads),
       say.limit,
       say.water,

@@ -44,14 +44,31 @@ export function loadsTable(made: Made): TableView | null {
 function loadColumns({ job, results, show, words }: Made): readonly Column[] {
   const say = words.materials.loads;
   const { loads } = results.haul.data;
-  const first = (heading: string, cell: Column['cell'], total = ''): Column => ({ heading, align: 'start', cell, total });
-  const last = (heading: string, cell: Column['cell'], total = ''): Column => ({ heading, align: 'end', cell, total });
-  const trailer = first(say.trailer, (load) => thingNamed(job.company.trailers, load.trailer, 'trailer').label);
+  const first = (heading: string, cell: Column['cell'], total = ''): Column => ({
+    heading,
+    align: 'start',
+    cell,
+    total,
+  });
+  const last = (heading: string, cell: Column['cell'], total = ''): Column => ({
+    heading,
+    align: 'end',
+    cell,
+    total,
+  });
+  const trailer = first(
+    say.trailer,
+    (load) => thingNamed(job.company.trailers, load.trailer, 'trailer').label,
+  );
   const totalLb = loads.reduce((sumLb, load) => sumLb + load.weightLb, 0);
   const feesUsd = sumUsd(loads.map(({ feeUsd }) => feeUsd));
   return [
     last(say.load, (_load, index) => `${index + 1}`, say.total),
-    first(say.what, ({ existingIds }) => existingIds.map((id) => job.site.existing[id]?.label ?? say.soil).join(', ') || say.soil),
+    first(
+      say.what,
+      ({ existingIds }) =>
+        existingIds.map((id) => job.site.existing[id]?.label ?? say.soil).join(', ') || say.soil,
+    ),
     last(say.bay, ({ areaSqFt }) => (areaSqFt === null ? say.noFill : show.area(areaSqFt))),
     last(say.weight, ({ weightLb }) => show.weight(weightLb), show.weight(totalLb)),
     last(say.fill, ({ fillIn }) => show.size(fillIn)),
@@ -139,7 +156,11 @@ export function fleetTable({ job, results, show, words }: Made): TableView | nul
       show.volume(num(figures['box-volume'])),
     );
   });
-  return tableOrNull(say.caption(job.company.towVehicle.label), [start(say.trailer), end(say.payload), start(say.decides), end(say.box)], rows);
+  return tableOrNull(
+    say.caption(job.company.towVehicle.label),
+    [start(say.trailer), end(say.payload), start(say.decides), end(say.box)],
+    rows,
+  );
 }
 
 /** Lifts of base at most 4 in compacted each; source: Utah DFCM paving standard (seen). */

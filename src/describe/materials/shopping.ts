@@ -10,13 +10,26 @@ import { type Show, showDate } from '../show/index.ts';
 import type { MaterialsView } from '../views.ts';
 
 type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
-type Item = { readonly supplier: string; readonly phone: string; readonly noticeDays: number; readonly neededOn: string; readonly item: string; readonly quantity: string };
+type Item = {
+  readonly supplier: string;
+  readonly phone: string;
+  readonly noticeDays: number;
+  readonly neededOn: string;
+  readonly item: string;
+  readonly quantity: string;
+};
 
 /** Everything to buy, one block a supplier, with the day to order by. */
 export function shoppingView(made: Made): MaterialsView['shopping'] {
   const { words } = made;
   const say = words.materials.shopping;
-  const items = [...concreteItems(made), ...baseItems(made), ...steelItems(made), ...sundryItems(made), ...formItems(made)];
+  const items = [
+    ...concreteItems(made),
+    ...baseItems(made),
+    ...steelItems(made),
+    ...sundryItems(made),
+    ...formItems(made),
+  ];
   const suppliers = [...new Set(items.map(({ supplier }) => supplier))];
   return {
     heading: say.heading,
@@ -48,7 +61,9 @@ function workdaysBefore(on: string, days: number): string {
 
 /** First day of a phase, or the start of the job where it has none. */
 function firstDayOf({ job, results }: Made, phase: string): string {
-  return results.crew.data.days.find((day) => day.kind === 'work' && day.phase === phase)?.on ?? job.plan.startsOn;
+  return (
+    results.crew.data.days.find((day) => day.kind === 'work' && day.phase === phase)?.on ?? job.plan.startsOn
+  );
 }
 
 function concreteItems(made: Made): Item[] {
@@ -61,11 +76,27 @@ function concreteItems(made: Made): Item[] {
   if (results.concrete.data.supply === 'truck') {
     const item = say.concrete(mixWords(job.build.mix, show, words));
     return [
-      { supplier: concrete.label, phone: concrete.phone, noticeDays: concrete.noticeDays, neededOn, item, quantity: show.volume(num(truck.order)) },
+      {
+        supplier: concrete.label,
+        phone: concrete.phone,
+        noticeDays: concrete.noticeDays,
+        neededOn,
+        item,
+        quantity: show.volume(num(truck.order)),
+      },
     ];
   }
   const item = say.bags(show.weight(bagged.weightLb));
-  return [{ supplier: bagged.label, phone: bagged.phone, noticeDays: 1, neededOn, item, quantity: show.count(num(bags.count)) }];
+  return [
+    {
+      supplier: bagged.label,
+      phone: bagged.phone,
+      noticeDays: 1,
+      neededOn,
+      item,
+      quantity: show.count(num(bags.count)),
+    },
+  ];
 }
 
 function baseItems(made: Made): Item[] {
@@ -95,12 +126,33 @@ function steelItems(made: Made): Item[] {
     if (figures === undefined) return [];
     const { reinforcement } = slab;
     if (reinforcement.kind === 'bars' && 'sticks' in figures) {
-      const quantity = words.workOrder.steel.sticks(show.count(num(figures.sticks)), show.length(bars.stockIn));
-      return [{ supplier: bars.label, phone: bars.phone, noticeDays: 1, neededOn, item: `${say.bars(reinforcement.size)}, ${slab.label}`, quantity }];
+      const quantity = words.workOrder.steel.sticks(
+        show.count(num(figures.sticks)),
+        show.length(bars.stockIn),
+      );
+      return [
+        {
+          supplier: bars.label,
+          phone: bars.phone,
+          noticeDays: 1,
+          neededOn,
+          item: `${say.bars(reinforcement.size)}, ${slab.label}`,
+          quantity,
+        },
+      ];
     }
     if (reinforcement.kind === 'mesh' && 'sheets' in figures) {
       const item = `${say.mesh} ${reinforcement.style}, ${slab.label}`;
-      return [{ supplier: mesh.label, phone: mesh.phone, noticeDays: 1, neededOn, item, quantity: show.count(num(figures.sheets)) }];
+      return [
+        {
+          supplier: mesh.label,
+          phone: mesh.phone,
+          noticeDays: 1,
+          neededOn,
+          item,
+          quantity: show.count(num(figures.sheets)),
+        },
+      ];
     }
     return [];
   });

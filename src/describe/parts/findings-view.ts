@@ -20,7 +20,8 @@ export function findingsView(job: Job, findings: readonly Finding[], words: Word
 function findingView(job: Job, finding: Finding, words: Words): FindingView {
   const say = words.findings;
   const value = valueText(finding);
-  const sentences: Readonly<Record<string, (parts: { value: string; limit: string }) => string>> = say.sentences;
+  const sentences: Readonly<Record<string, (parts: { value: string; limit: string }) => string>> =
+    say.sentences;
   const sentence = Object.hasOwn(sentences, finding.code) ? sentences[finding.code] : undefined;
   return {
     severity: finding.severity,
@@ -28,7 +29,8 @@ function findingView(job: Job, finding: Finding, words: Words): FindingView {
     place: placeText(job, finding.where, words),
     sentence: (sentence ?? say.other)({ value, limit: finding.limitText }),
     limit: (finding.direction === 'at-most' ? say.limitAtMost : say.limitAtLeast)(finding.limitText, value),
-    source: finding.seen || HAS_NO_SOURCE.test(finding.source) ? finding.source : say.fromMemory(finding.source),
+    source:
+      finding.seen || HAS_NO_SOURCE.test(finding.source) ? finding.source : say.fromMemory(finding.source),
     acknowledged: finding.acknowledged === null ? null : say.acknowledged(finding.acknowledged),
   };
 }
@@ -39,7 +41,15 @@ function placeText(job: Job, where: string, words: Words): string {
   const { slabs, steps } = job.build;
   return where
     .split('.')
-    .map((id) => slabs[id]?.label ?? steps[id]?.label ?? job.site.existing[id]?.label ?? job.company.trailers[id]?.label ?? streamName(id, words) ?? id)
+    .map(
+      (id) =>
+        slabs[id]?.label ??
+        steps[id]?.label ??
+        job.site.existing[id]?.label ??
+        job.company.trailers[id]?.label ??
+        streamName(id, words) ??
+        id,
+    )
     .join(', ');
 }
 
@@ -51,7 +61,10 @@ function streamName(id: string, words: Words): string | undefined {
 function valueText(finding: Finding): string {
   const { value, unit } = finding;
   if (unit === '$') return formatMoney(new Usd(value));
-  if (unit === 'ratio') return /%/.test(finding.limitText) ? `${formatNumber(new Usd(value).times(100), 1)} %` : formatNumber(value, 2);
+  if (unit === 'ratio')
+    return /%/.test(finding.limitText)
+      ? `${formatNumber(new Usd(value).times(100), 1)} %`
+      : formatNumber(value, 2);
   const number = new Usd(value);
   return `${formatNumber(value, number.isInteger() ? 0 : 2)} ${unit}`;
 }

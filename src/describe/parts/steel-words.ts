@@ -1,6 +1,6 @@
+import { num } from '../../calculate/figure.ts';
 import type { Slab } from '../../calculate/job.ts';
 import type { BarFigures, MeshFigures } from '../../calculate/reinforcement/index.ts';
-import { num } from '../../calculate/figure.ts';
 import type { Words } from '../../words/index.ts';
 import type { Show } from '../show/index.ts';
 

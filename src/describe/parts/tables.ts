@@ -7,7 +7,11 @@ export const start = (heading: string) => ({ heading, align: 'start' as Align })
 export const end = (heading: string) => ({ heading, align: 'end' as Align });
 
 export const row = (...cells: string[]): TableView['rows'][number] => ({ cells, note: null, isTotal: false });
-export const totalRow = (...cells: string[]): TableView['rows'][number] => ({ cells, note: null, isTotal: true });
+export const totalRow = (...cells: string[]): TableView['rows'][number] => ({
+  cells,
+  note: null,
+  isTotal: true,
+});
 
 /** A table, or null where it would have no row. */
 export function tableOrNull(

@@ -52,7 +52,10 @@ function slabFacts(slab: Slab, facts: ProposalFacts, show: Show, words: Words): 
     { label: say.base, value: slab.baseIn > 0 ? show.size(slab.baseIn) : say.noBase },
     { label: say.fall, value: say.fallValue(show.slope(slab.fall.slope), slab.fall.towards) },
     { label: say.steel, value: steelWords(slab, show, words) },
-    { label: say.joints, value: slab.panelCount > 1 ? say.jointsValue(show.length(slab.longestPanelIn)) : say.noJoints },
+    {
+      label: say.joints,
+      value: slab.panelCount > 1 ? say.jointsValue(show.length(slab.longestPanelIn)) : say.noJoints,
+    },
     { label: say.finish, value: say.finishes[slab.finish] },
     { label: say.mix, value: say.mixValue(show.strength(facts.mix.strengthPsi)) },
   ];
@@ -73,7 +76,9 @@ function steelWords(slab: Slab, show: Show, words: Words): PublicText {
 function slabPoints(slab: Slab, show: Show, words: Words): PublicText[] {
   const say = words.proposal.areas;
   return [
-    ...slab.rounded.map(({ corner, radiusIn }) => say.rounded(String(corner) as PublicText, show.length(radiusIn))),
+    ...slab.rounded.map(({ corner, radiusIn }) =>
+      say.rounded(String(corner) as PublicText, show.length(radiusIn)),
+    ),
     ...(slab.alongHouseFt > 0 ? [say.house] : []),
     ...(slab.alongStaysFt > 0 ? [say.stays] : []),
     ...(slab.note === null ? [] : [slab.note]),

@@ -60,7 +60,11 @@ export type ProposalFacts = {
     readonly tax: Price | null;
     readonly total: Price;
   };
-  readonly payments: readonly { readonly label: PublicText; readonly shareRatio: number; readonly amount: Price }[];
+  readonly payments: readonly {
+    readonly label: PublicText;
+    readonly shareRatio: number;
+    readonly amount: Price;
+  }[];
   readonly hidden: readonly { readonly label: PublicText; readonly difference: Price }[];
   readonly notIncluded: readonly PublicText[];
   readonly access: { readonly truckStands: PublicText; readonly note: PublicText | null };

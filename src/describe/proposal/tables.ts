@@ -1,6 +1,6 @@
 import type { PublicText } from '../../calculate/text.ts';
-import type { Words } from '../../words/index.ts';
 import { addDaysOn } from '../../units/index.ts';
+import type { Words } from '../../words/index.ts';
 import { showDate, showIn } from '../show/index.ts';
 import type { ProposalView, TableView } from '../views.ts';
 import type { ProposalFacts } from './facts.ts';
@@ -42,7 +42,9 @@ export function paymentsTable(facts: ProposalFacts, words: Words): TableView<Pub
       { heading: say.amount, align: 'end' },
     ],
     rows: [
-      ...facts.payments.map(({ label, shareRatio, amount }) => row(label, show.percent(shareRatio), showPrice(amount))),
+      ...facts.payments.map(({ label, shareRatio, amount }) =>
+        row(label, show.percent(shareRatio), showPrice(amount)),
+      ),
       total(say.total, show.percent(1), showPrice(facts.prices.total)),
     ],
   };
@@ -91,7 +93,9 @@ export function calendarTable(facts: ProposalFacts, words: Words): TableView<Pub
   const { days, walkOn, driveOn, hasDriveway } = facts.calendar;
   const dates = [...new Set([...days.map(({ on }) => on), walkOn, ...(hasDriveway ? [driveOn] : [])])].sort();
   const happensOn = (on: string): PublicText[] => [
-    ...days.filter((day) => day.on === on).map(({ phase }) => (phase === 'cure' ? say.cure : common.phases[phase])),
+    ...days
+      .filter((day) => day.on === on)
+      .map(({ phase }) => (phase === 'cure' ? say.cure : common.phases[phase])),
     ...(on === walkOn ? [say.walk] : []),
     ...(on === driveOn && hasDriveway ? [say.drive] : []),
   ];

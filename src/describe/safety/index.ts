@@ -18,7 +18,9 @@ const WORST_COUNT = 5;
 export function describeSafety(job: Job, results: JobResults, words: Words): SafetyView {
   const say = words.safety;
   const show = showIn(job.unitSystem);
-  const hazards = results.safety.data.hazards.map((hazard, index) => hazardView(hazard, index, results, words));
+  const hazards = results.safety.data.hazards.map((hazard, index) =>
+    hazardView(hazard, index, results, words),
+  );
   const rest = hazards.slice(WORST_COUNT);
   return {
     frame: frameOf('safety', frameFactsOf(job), words),

@@ -36,7 +36,8 @@ function showValue(value: FigureValue, unit: FigureUnit, decimals: number): stri
 }
 
 function digitsOf(input: Exclude<FigureInput, Figure> | Constant): number {
-  const text = typeof input.value === 'number' ? String(Number(input.value.toPrecision(12))) : input.value.toString();
+  const text =
+    typeof input.value === 'number' ? String(Number(input.value.toPrecision(12))) : input.value.toString();
   const behindPoint = /\.(\d+)$/.exec(text)?.[1] ?? '';
   return Math.min(behindPoint.length, 6);
 }
@@ -57,7 +58,8 @@ export function shortDates(dates: readonly string[], months: readonly string[]):
   const runs = sorted.reduce<string[][]>((made, on) => {
     const last = made.at(-1);
     const before = last?.at(-1);
-    const continues = before !== undefined && addDaysOn(before, 1) === on && before.slice(0, 7) === on.slice(0, 7);
+    const continues =
+      before !== undefined && addDaysOn(before, 1) === on && before.slice(0, 7) === on.slice(0, 7);
     return continues && last !== undefined ? [...made.slice(0, -1), [...last, on]] : [...made, [on]];
   }, []);
   return runs

@@ -4,7 +4,11 @@ import type { Paper, SiteWalkView } from '../views.ts';
 
 /** The blank two-page sheet for the clipboard, in the order of the job file. */
 export function describeSiteWalk(
-  facts: { readonly company: PublicText; readonly companyLines: readonly PublicText[]; readonly paper: Paper },
+  facts: {
+    readonly company: PublicText;
+    readonly companyLines: readonly PublicText[];
+    readonly paper: Paper;
+  },
   words: Words,
 ): SiteWalkView {
   const say = words.siteWalk;
@@ -16,7 +20,10 @@ export function describeSiteWalk(
     table: null,
     sketch: false,
   });
-  const table = (section: { heading: string; hint?: string; columns: readonly string[] }, emptyRows: number) => ({
+  const table = (
+    section: { heading: string; hint?: string; columns: readonly string[] },
+    emptyRows: number,
+  ) => ({
     heading: section.heading,
     hint: section.hint ?? null,
     lines: [],

@@ -14,7 +14,13 @@ type DayView = WorkOrderView['days'][number];
 /** One page a date: phases that share a date stand on one page, in the order of the work. */
 export function daysView(made: Made): readonly DayView[] {
   const dates = [...new Set(workDays(made).map(({ on }) => on))];
-  return dates.map((on) => dayView(made, on, workDays(made).filter((day) => day.on === on)));
+  return dates.map((on) =>
+    dayView(
+      made,
+      on,
+      workDays(made).filter((day) => day.on === on),
+    ),
+  );
 }
 
 function workDays({ results }: Made): readonly WorkDay[] {
@@ -31,9 +37,15 @@ function dayView(made: Made, on: string, parts: readonly WorkDay[]): DayView {
     weekday,
     phase: phases.map((phase) => words.common.phases[phase]).join(' · '),
     facts: dayFacts(made, parts),
-    before: checks(say.before, phases.flatMap((phase) => words.workOrder.beforeYouStart[phase])),
+    before: checks(
+      say.before,
+      phases.flatMap((phase) => words.workOrder.beforeYouStart[phase]),
+    ),
     work: workList(made, parts),
-    after: checks(say.after, phases.flatMap((phase) => words.workOrder.beforeYouLeave[phase])),
+    after: checks(
+      say.after,
+      phases.flatMap((phase) => words.workOrder.beforeYouLeave[phase]),
+    ),
     wroteDown: { heading: say.wroteDown, labels: say.labels },
   };
 }
@@ -47,7 +59,11 @@ function dayFacts(made: Made, parts: readonly WorkDay[]): readonly FactView[] {
   const say = words.workOrder.day;
   const laborHr = parts.flatMap(({ tasks }) => tasks).reduce((sumHr, task) => sumHr + task.laborHr, 0);
   const crew = job.plan.crew.map((id) => thingNamed(job.company.labor.people, id, 'person').label);
-  const machines = machinesOf(job, parts.flatMap(({ tasks }) => tasks), words);
+  const machines = machinesOf(
+    job,
+    parts.flatMap(({ tasks }) => tasks),
+    words,
+  );
   const arrives = parts.flatMap(({ phase }) => arrivals(made, phase));
   return [
     { label: say.crew, value: crew.join(', ') },

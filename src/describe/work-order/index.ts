@@ -17,7 +17,11 @@ export function describeWorkOrder(job: Job, results: JobResults, words: Words): 
   const show = showIn(job.unitSystem);
   const made = { job, results, show, words };
   const say = words.workOrder;
-  const findings = findingsView(job, results.findings.filter(({ acknowledged }) => acknowledged === null), words);
+  const findings = findingsView(
+    job,
+    results.findings.filter(({ acknowledged }) => acknowledged === null),
+    words,
+  );
   return {
     frame: frameOf('work-order', frameFactsOf(job), words),
     plan: newPlan(job, results, show, words),
@@ -86,11 +90,16 @@ function facts(job: Job, show: Show, words: Words): readonly FactView[] {
   const notes = [
     access.note,
     access.crewNote,
-    ...Object.values(job.build.slabs).map(({ label, crewNote }) => (crewNote === null ? null : `${label}: ${crewNote}`)),
+    ...Object.values(job.build.slabs).map(({ label, crewNote }) =>
+      crewNote === null ? null : `${label}: ${crewNote}`,
+    ),
   ].filter((note) => note !== null);
   return [
     { label: say.address, value: job.address },
-    { label: say.client, value: [job.client.name, job.client.phone].filter((part) => part !== null).join(', ') },
+    {
+      label: say.client,
+      value: [job.client.name, job.client.phone].filter((part) => part !== null).join(', '),
+    },
     { label: say.truck, value: access.truckStands },
     ...(access.gateCode === null ? [] : [{ label: say.gate, value: access.gateCode }]),
     ...(locateTicket === null ? [] : [{ label: say.ticket, value: locateTicket }]),

@@ -6,7 +6,7 @@ import type { Words } from '../../words/index.ts';
 import { steelWords } from '../parts/steel-words.ts';
 import { end, row, start, tableOrNull } from '../parts/tables.ts';
 import type { Show } from '../show/index.ts';
-import { TICK_BOX, type TableView } from '../views.ts';
+import { type TableView, TICK_BOX } from '../views.ts';
 
 type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 
@@ -60,13 +60,14 @@ export function slabsTable({ job, results, show, words }: Made): TableView {
 export function cornersTable({ job, results, show, words }: Made): TableView | null {
   const say = words.workOrder.corners;
   const rows = Object.values(job.build.slabs).flatMap((slab) =>
-    Object.entries(thingNamed(results.outline.figures.slabs, slab.id, 'slab').corners).map(([corner, figures]) =>
-      row(
-        `${slab.label} ${corner.replace('corner-', '')}`,
-        show.length(num(figures.setback)),
-        show.length(num(figures.radius)),
-        show.length(num(figures['arc-length'])),
-      ),
+    Object.entries(thingNamed(results.outline.figures.slabs, slab.id, 'slab').corners).map(
+      ([corner, figures]) =>
+        row(
+          `${slab.label} ${corner.replace('corner-', '')}`,
+          show.length(num(figures.setback)),
+          show.length(num(figures.radius)),
+          show.length(num(figures['arc-length'])),
+        ),
     ),
   );
   return tableOrNull(say.caption, [start(say.corner), end(say.setback), end(say.radius), end(say.arc)], rows);
@@ -76,12 +77,20 @@ export function formsTable({ job, results, show, words }: Made): TableView {
   const say = words.workOrder.forms;
   return {
     caption: say.caption,
-    columns: [start(say.slab), start(say.board), end(say.length), end(say.boards), end(say.stakes), start(say.short)],
+    columns: [
+      start(say.slab),
+      start(say.board),
+      end(say.length),
+      end(say.boards),
+      end(say.stakes),
+      start(say.short),
+    ],
     rows: Object.values(job.build.slabs).map((slab) => {
       const figures = thingNamed(results.forms.figures.slabs, slab.id, 'slab');
       const board = thingNamed(job.company.forms.boards, slab.board, 'board');
       const shortIn = num(figures['short-by']);
-      const short = shortIn > 0 ? say[slab.shortBoard === 'pack' ? 'pack' : 'dropBase'](show.size(shortIn)) : say.even;
+      const short =
+        shortIn > 0 ? say[slab.shortBoard === 'pack' ? 'pack' : 'dropBase'](show.size(shortIn)) : say.even;
       return row(
         slab.label,
         `${board.id}, ${show.size(board.heightIn)}`,
@@ -110,7 +119,14 @@ export function jointsTable({ job, results, show, words }: Made): TableView {
   const last = rows.length - 1;
   return {
     caption: say.caption,
-    columns: [start(say.slab), end(say.panels), end(say.size), end(say.depth), end(say.length), end(say.isolation)],
+    columns: [
+      start(say.slab),
+      end(say.panels),
+      end(say.size),
+      end(say.depth),
+      end(say.length),
+      end(say.isolation),
+    ],
     rows: rows.map((one, index) => (index === last ? { ...one, note: say.latest } : one)),
   };
 }
@@ -128,7 +144,10 @@ export function steelTable({ job, results, show, words }: Made): TableView | nul
         ? say.barsLayout(
             num(figures['bars-along']),
             num(figures['bars-across']),
-            show.size(suppliers.bars.lapDiameters * (slab.reinforcement.kind === 'bars' ? slab.reinforcement.size / 8 : 0)),
+            show.size(
+              suppliers.bars.lapDiameters *
+                (slab.reinforcement.kind === 'bars' ? slab.reinforcement.size / 8 : 0),
+            ),
           )
         : say.meshLayout(show.size(suppliers.mesh.lapIn));
     return [row(slab.label, what, layout, amount, show.count(num(figures.chairs)))];

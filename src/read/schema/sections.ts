@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import type { Quantity } from '../../units/index.ts';
 import { type BuildSection, buildSection } from './build.ts';
 import { type CompanySection, companySection } from './company.ts';
 import {
@@ -26,7 +27,6 @@ import { type ProductionSection, productionSection } from './production.ts';
 import { type RuleChangesSection, ruleChangesSection } from './rules.ts';
 import { type SiteSection, siteSection } from './site.ts';
 import { type PlacesSection, placesSection, type SuppliersSection, suppliersSection } from './suppliers.ts';
-import type { Quantity } from '../../units/index.ts';
 
 /** The sections of a job, as read. */
 export type JobSections = {

@@ -8,7 +8,10 @@ const existing = () =>
   thing('existing', {
     label: publicText('What it is called on paper.', 'Old driveway'),
     ...outlineKeys(),
-    material: choice(['concrete', 'brick', 'asphalt'], 'What it is made of; concrete if not given.').optional(),
+    material: choice(
+      ['concrete', 'brick', 'asphalt'],
+      'What it is made of; concrete if not given.',
+    ).optional(),
     thickness: length({ ...ABOVE_ZERO, most: '4 ft' }, 'How thick it is.', '4 in'),
     'thickness-is': choice(['measured', 'assumed'], 'Whether somebody saw an edge of it.'),
     steel: choice(['none', 'mesh', 'bars'], 'Steel inside; none if not given.').optional(),

@@ -12,7 +12,8 @@ export const common = {
   place: h`Place`,
   client: h`For`,
   contents: h`Contents`,
-  footJob: (number: PublicText, revision: number, date: PublicText) => h`Job ${number} · revision ${revision} · ${date}`,
+  footJob: (number: PublicText, revision: number, date: PublicText) =>
+    h`Job ${number} · revision ${revision} · ${date}`,
   headJob: (document: PublicText, label: PublicText) => h`${document} · ${label}`,
   documents: {
     proposal: h`Proposal`,
@@ -25,8 +26,18 @@ export const common = {
   },
   weekdays: [h`Monday`, h`Tuesday`, h`Wednesday`, h`Thursday`, h`Friday`, h`Saturday`, h`Sunday`],
   months: [
-    h`January`, h`February`, h`March`, h`April`, h`May`, h`June`,
-    h`July`, h`August`, h`September`, h`October`, h`November`, h`December`,
+    h`January`,
+    h`February`,
+    h`March`,
+    h`April`,
+    h`May`,
+    h`June`,
+    h`July`,
+    h`August`,
+    h`September`,
+    h`October`,
+    h`November`,
+    h`December`,
   ],
   phases: {
     'tear-out': h`Tear-out and haul`,

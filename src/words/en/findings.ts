@@ -8,7 +8,8 @@ export const findings = {
   fromMemory: (source: string) => `${source} (from memory)`,
   acknowledged: (reason: string) => `Accepted: ${reason}`,
   wholeJob: 'The job',
-  other: (({ value, limit }) => `A company rule: the figure is ${value}, its limit ${limit}.`) satisfies Sentence,
+  other: (({ value, limit }) =>
+    `A company rule: the figure is ${value}, its limit ${limit}.`) satisfies Sentence,
   /** By rule code; a rule of the company's own takes `other`. */
   sentences: {
     'slab-thin': () => 'The slab is thinner than slabs on ground usually are.',

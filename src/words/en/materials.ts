@@ -23,9 +23,11 @@ export const materials = {
     weigh: 'Weigh the first load; a fill line is a guess, pieces that pack tight weigh more.',
     governs: (trailer: string, payload: string, limit: string) =>
       `${trailer}: carries at most ${payload}; ${limit} decides. The plate's gross rating is not what it carries.`,
-    base: (loads: number, paired: number) => `Base: ${loads} trailer loads, ${paired} of them ride back on a rubble trip.`,
-    delivered: 'Base comes with the supplier\'s truck; that is cheaper than our own trips.',
-    trips: (trips: string, hours: string, distance: string) => `${trips} trips, ${hours} of driving and loading, ${distance}.`,
+    base: (loads: number, paired: number) =>
+      `Base: ${loads} trailer loads, ${paired} of them ride back on a rubble trip.`,
+    delivered: "Base comes with the supplier's truck; that is cheaper than our own trips.",
+    trips: (trips: string, hours: string, distance: string) =>
+      `${trips} trips, ${hours} of driving and loading, ${distance}.`,
     place: (label: string, address: string) => `${label}: ${address}.`,
     tarp: 'Tarp every load. Tie-downs, licence class and registration: ask the authority having jurisdiction.',
   },
@@ -92,13 +94,15 @@ export const materials = {
       when: (date: string) => `On ${date}; the first truck after the pre-pour page is signed.`,
       mix: (strength: string, air: string, slump: string, stone: string) =>
         `${strength}, air ${air}, slump ${slump}, largest stone ${stone}, normal weight.`,
-      order: (yards: string, loads: string) => `${yards} in all, as ${loads}. The last load: balance to be confirmed.`,
-      limit: 'Which time limit for discharge is on your ticket, and who set it? We plan with 90 minutes from batching where none is stated, the older fixed limit.',
+      order: (yards: string, loads: string) =>
+        `${yards} in all, as ${loads}. The last load: balance to be confirmed.`,
+      limit:
+        'Which time limit for discharge is on your ticket, and who set it? We plan with 90 minutes from batching where none is stated, the older fixed limit.',
       water: 'No water on site past what the ticket allows.',
       washout: (where: string) => `The truck stands: ${where}. There is a lined washout.`,
     },
   },
-  steel: { caption: 'Steel' , slab: 'Slab', what: 'What', amount: 'Take', weight: 'Weight', chairs: 'Chairs' },
+  steel: { caption: 'Steel', slab: 'Slab', what: 'What', amount: 'Take', weight: 'Weight', chairs: 'Chairs' },
   forms: {
     caption: 'Forms: need against stock',
     board: 'Board',

@@ -42,7 +42,8 @@ export const proposal = {
       'exposed-aggregate': h`Stones of the mix washed free`,
     },
     joints: h`Control joints`,
-    jointsValue: (spacing: P) => h`Grooves at most ${spacing} apart, where the slab may crack in a straight line`,
+    jointsValue: (spacing: P) =>
+      h`Grooves at most ${spacing} apart, where the slab may crack in a straight line`,
     noJoints: h`None needed at this size`,
     rounded: (corners: P, radius: P) => h`Corner ${corners} is rounded with a radius of ${radius}.`,
     house: h`Along the house a soft strip keeps the slab free of the wall.`,

@@ -59,16 +59,20 @@ export const safety = {
       backfill: 'Backfill',
       clean: 'Clean up',
     },
-    assessMissing: (missing: string) => `Not on the table as we run it, missing: ${missing}. Assess the exposure under paragraph (d)`,
+    assessMissing: (missing: string) =>
+      `Not on the table as we run it, missing: ${missing}. Assess the exposure under paragraph (d)`,
     follow: (controls: string) => `Follow every control of the row: ${controls}`,
-    hoursNote: 'Hours of one person add up over the tasks of a day; where nobody is named the sheet takes one person for all of them, the safe side.',
+    hoursNote:
+      'Hours of one person add up over the tasks of a day; where nobody is named the sheet takes one person for all of them, the safe side.',
     wetNote: 'No dry sweeping, no compressed air on clothes.',
-    planNote: 'A required respirator needs a written program, a medical evaluation and a fit test. State plans can be stricter.',
+    planNote:
+      'A required respirator needs a written program, a medical evaluation and a fit test. State plans can be stricter.',
   },
   welfare: {
     heading: 'On site every day',
     water: 'Drinking water, about a quart (1 L) a person and hour when it is hot, shade near',
-    wash: (low: string, high: string) => `Clean wash water on the pour day: ${low} to ${high}, neutral soap, towels`,
+    wash: (low: string, high: string) =>
+      `Clean wash water on the pour day: ${low} to ${high}, neutral soap, towels`,
     toilet: 'A toilet within reach, hands washed before eating',
     kit: 'First-aid kit checked this week, eyewash full',
     extinguisher: 'Extinguisher by the fuel',
@@ -84,27 +88,47 @@ export const safety = {
   hazards: {
     silica: {
       name: 'Silica dust from breaking and sawing',
-      measures: ['Water at the point and at the blade all the time, not before', 'Nobody down wind; stop when you see dust', 'Wet before sweeping'],
+      measures: [
+        'Water at the point and at the blade all the time, not before',
+        'Nobody down wind; stop when you see dust',
+        'Wet before sweeping',
+      ],
       wear: 'Respirator as in the silica table, glasses',
     },
     'wet-cement': {
       name: 'Wet concrete burns skin, and it hurts only later',
-      measures: ['Wash at once with clean water and neutral soap; soaked clothes off', 'In the eye: rinse 15 minutes, then a doctor', 'Kneeboards, no bare knees'],
+      measures: [
+        'Wash at once with clean water and neutral soap; soaked clothes off',
+        'In the eye: rinse 15 minutes, then a doctor',
+        'Kneeboards, no bare knees',
+      ],
       wear: 'Nitrile or butyl gloves taped under the sleeve, high waterproof boots, glasses, long sleeves',
     },
     'backing-vehicles': {
       name: 'Loader, truck and trailer that back up',
-      measures: ['Alarm works, or one person signals and stays in the mirror', 'Lost sight of the signal: stop', 'Nobody between a machine and anything fixed; bucket down when parked'],
+      measures: [
+        'Alarm works, or one person signals and stays in the mirror',
+        'Lost sight of the signal: stop',
+        'Nobody between a machine and anything fixed; bucket down when parked',
+      ],
       wear: 'High-visibility vest',
     },
     'underground-lines': {
       name: 'Gas, power and water lines under the slab',
-      measures: ['No start without marks; white lines drawn before the call to 811', 'Private lines are not marked: ask the owner', 'Hand dig near a mark. Gas: engines off, leave, call 911'],
+      measures: [
+        'No start without marks; white lines drawn before the call to 811',
+        'Private lines are not marked: ask the owner',
+        'Hand dig near a mark. Gas: engines off, leave, call 911',
+      ],
       wear: 'Gloves, boots',
     },
     lifting: {
       name: 'Lifting slab pieces, bags and boards',
-      measures: ['The machine lifts what it can', 'Break pieces to a size one hand-lift allows, see the tear-out table', 'Two people for a bag from the ground where a bench is missing'],
+      measures: [
+        'The machine lifts what it can',
+        'Break pieces to a size one hand-lift allows, see the tear-out table',
+        'Two people for a bag from the ground where a bench is missing',
+      ],
       wear: 'Gloves, toe caps',
     },
     noise: {
@@ -114,7 +138,11 @@ export const safety = {
     },
     'trailer-load': {
       name: 'Overloaded or loose trailer',
-      measures: ['Load by the chalked bay, not by the eye', 'Weigh the first load', 'Pin, chains, breakaway, lights, tarp before each trip'],
+      measures: [
+        'Load by the chalked bay, not by the eye',
+        'Weigh the first load',
+        'Pin, chains, breakaway, lights, tarp before each trip',
+      ],
       wear: 'High-visibility vest at the road',
     },
     'rebar-ends': {
@@ -124,22 +152,38 @@ export const safety = {
     },
     'saw-kickback': {
       name: 'Saw kickback and blade',
-      measures: ['Guard on, blade rated for the speed', 'Both hands, straight cut, slab supported so that the cut opens', 'Never saw a slab with a sign of tendons'],
+      measures: [
+        'Guard on, blade rated for the speed',
+        'Both hands, straight cut, slab supported so that the cut opens',
+        'Never saw a slab with a sign of tendons',
+      ],
       wear: 'Glasses, ears, gloves, boots',
     },
     'standing-masonry': {
       name: 'Masonry that may not stand once the slab is gone',
-      measures: ['Look what the slab carries before it is cut', 'Keep clear by its height and 4 ft more', 'It moves: leave, call the office'],
+      measures: [
+        'Look what the slab carries before it is cut',
+        'Keep clear by its height and 4 ft more',
+        'It moves: leave, call the office',
+      ],
       wear: 'Hard hat',
     },
     heat: {
       name: 'Heat and sun',
-      measures: ['Drink before you are thirsty; shade at every break', 'New on the crew: a fifth of the day in the heat on the first day', 'Confused or hot and dry: 911 and water on the body'],
+      measures: [
+        'Drink before you are thirsty; shade at every break',
+        'New on the crew: a fifth of the day in the heat on the first day',
+        'Confused or hot and dry: 911 and water on the body',
+      ],
       wear: 'Hat, long light sleeves',
     },
     'traffic-public': {
       name: 'People and cars at the edge of the work',
-      measures: ['Barricade on all open sides, also over night', 'A closed walk needs a way round that a cane finds', 'One person walks the street when the truck backs'],
+      measures: [
+        'Barricade on all open sides, also over night',
+        'A closed walk needs a way round that a cane finds',
+        'One person walks the street when the truck backs',
+      ],
       wear: 'High-visibility vest',
     },
     'carbon-monoxide': {

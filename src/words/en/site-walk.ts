@@ -1,23 +1,37 @@
 /** The blank sheet for the clipboard, in the order of the job file. */
 export const siteWalk = {
   title: 'Site walk sheet',
-  intro: 'Fill in on the walk, top to bottom; the job file asks in the same order. Tape on the slope, write feet and inches or metres, never a bare number.',
+  intro:
+    'Fill in on the walk, top to bottom; the job file asks in the same order. Tape on the slope, write feet and inches or metres, never a bare number.',
   blocks: { who: 'Job', where: 'Place', when: 'Date' },
   sections: {
     job: {
       heading: 'Job and owner',
-      lines: ['Job number', 'Owner, phone, mail', 'Address and cross street', 'What they want, in their words'],
+      lines: [
+        'Job number',
+        'Owner, phone, mail',
+        'Address and cross street',
+        'What they want, in their words',
+      ],
     },
     access: {
       heading: 'Access',
-      lines: ['Where the concrete truck can stand', 'Gate, code, dog, who opens', 'Tightest width for the loader', 'Where cars sleep meanwhile'],
+      lines: [
+        'Where the concrete truck can stand',
+        'Gate, code, dog, who opens',
+        'Tightest width for the loader',
+        'Where cars sleep meanwhile',
+      ],
     },
     existing: {
       heading: 'What is there and goes',
       hint: 'Thickness: dig at an edge and measure, or write "assumed". Steel: look at a crack or a broken edge.',
       columns: ['Thing', 'Length', 'Width', 'Thick', 'Measured?', 'Steel', 'Edges that stay'],
     },
-    stays: { heading: 'What stays and must be protected', lines: ['Walls, doors, trees, lids', 'Cracks that are there already: photograph them'] },
+    stays: {
+      heading: 'What stays and must be protected',
+      lines: ['Walls, doors, trees, lids', 'Cracks that are there already: photograph them'],
+    },
     build: {
       heading: 'What will be built',
       hint: 'Corners numbered from the house, anticlockwise. A rounded corner: how far back along both edges.',
@@ -25,9 +39,29 @@ export const siteWalk = {
     },
     steps: { heading: 'Steps', columns: ['Width', 'Risers', 'Riser', 'Tread', 'Landing'] },
     sketch: { heading: 'Sketch, north up' },
-    ground: { heading: 'Ground and hidden things', lines: ['Soft, wet or clay', 'Roots, wires, pipes, sprinklers the owner knows of', 'What the slab may be carrying'] },
-    emergency: { heading: 'Emergency', lines: ['Nearest hospital, address, phone', 'Line marks: ticket number, good until'] },
-    plan: { heading: 'When and with whom', lines: ['Start not before', 'Days the owner is away', 'Crew and trailers'] },
-    price: { heading: 'Price', lines: ['What is not included', 'What may be hidden and should be priced beforehand', 'Permits and fees'] },
+    ground: {
+      heading: 'Ground and hidden things',
+      lines: [
+        'Soft, wet or clay',
+        'Roots, wires, pipes, sprinklers the owner knows of',
+        'What the slab may be carrying',
+      ],
+    },
+    emergency: {
+      heading: 'Emergency',
+      lines: ['Nearest hospital, address, phone', 'Line marks: ticket number, good until'],
+    },
+    plan: {
+      heading: 'When and with whom',
+      lines: ['Start not before', 'Days the owner is away', 'Crew and trailers'],
+    },
+    price: {
+      heading: 'Price',
+      lines: [
+        'What is not included',
+        'What may be hidden and should be priced beforehand',
+        'Permits and fees',
+      ],
+    },
   },
 } as const;

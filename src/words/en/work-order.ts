@@ -52,7 +52,8 @@ export const workOrder = {
     depth: 'Cut depth',
     length: 'Joint',
     isolation: 'Soft strip at house and old concrete',
-    latest: 'Cut as soon as the edge of the cut does not ravel; with a wet saw usually 4 to 12 h after finishing, sooner when hot.',
+    latest:
+      'Cut as soon as the edge of the cut does not ravel; with a wet saw usually 4 to 12 h after finishing, sooner when hot.',
   },
   steel: {
     caption: 'Steel',
@@ -64,7 +65,8 @@ export const workOrder = {
     mesh: (style: string) => `Mesh ${style}`,
     bars: (size: number, spacing: string) => `#${size} bars at ${spacing} both ways`,
     meshLayout: (lap: string) => `Lap ${lap}; hold it up on chairs before the pour, never hook it up`,
-    barsLayout: (along: number, across: number, lap: string) => `${along} along, ${across} across, lap ${lap}`,
+    barsLayout: (along: number, across: number, lap: string) =>
+      `${along} along, ${across} across, lap ${lap}`,
     sheets: (count: string) => `${count} sheets`,
     sticks: (count: string, stock: string) => `${count} sticks of ${stock}`,
   },
@@ -138,10 +140,23 @@ export const workOrder = {
   },
   mixBags: 'Mix bags by the paddle, same water in each; screed and float at once',
   beforeYouLeave: {
-    'tear-out': ['Drop edges barricaded and lit', 'Street and walk swept wet', 'Machine parked, bucket down, key out'],
+    'tear-out': [
+      'Drop edges barricaded and lit',
+      'Street and walk swept wet',
+      'Machine parked, bucket down, key out',
+    ],
     'base-and-forms': ['Stakes flush or capped', 'Base covered if rain comes', 'Pre-pour page filled in'],
-    pour: ['Curing on, cuts cured again', 'Barricade up, sheeting at hand', 'Washout dry and covered', 'Times, tickets and yards written down'],
-    'strip-and-clean': ['Owner shown the work and the care page', 'Photographs of all edges', 'Boards, stakes and machines counted'],
+    pour: [
+      'Curing on, cuts cured again',
+      'Barricade up, sheeting at hand',
+      'Washout dry and covered',
+      'Times, tickets and yards written down',
+    ],
+    'strip-and-clean': [
+      'Owner shown the work and the care page',
+      'Photographs of all edges',
+      'Boards, stakes and machines counted',
+    ],
   },
   prePour: {
     heading: 'Pre-pour page: every box before the truck is called off the road',

@@ -8,9 +8,9 @@ import {
   looseUnitWeightLbPerCuFt,
 } from '../../../src/calculate/base/index.ts';
 import { type FigureTree, num } from '../../../src/calculate/figure.ts';
+import { runCount } from '../../support/property-runs.ts';
 import { aBaseSupplier, aSlab, base, rectangle } from '../haul/a-haul.ts';
 import { expressionCount, wrongFormulas } from '../haul/reevaluate.ts';
-import { runCount } from '../../support/property-runs.ts';
 
 const SEED = 20_260_502;
 const runs = { numRuns: runCount(200), seed: SEED };

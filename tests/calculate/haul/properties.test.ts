@@ -14,8 +14,8 @@ import {
 } from '../../../src/calculate/haul/index.ts';
 import type { Material, Steel } from '../../../src/calculate/job.ts';
 import { Usd } from '../../../src/units/index.ts';
-import { anExisting, aPlace, aSlab, haul, LONG_BOX, rate, rectangle, SHORT_BOX } from './a-haul.ts';
 import { runCount } from '../../support/property-runs.ts';
+import { anExisting, aPlace, aSlab, haul, LONG_BOX, rate, rectangle, SHORT_BOX } from './a-haul.ts';
 
 const SEED = 20_260_504;
 const runs = { numRuns: runCount(200), seed: SEED };

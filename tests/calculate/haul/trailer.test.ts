@@ -8,8 +8,8 @@ import {
   payloadLb,
   tongueLb,
 } from '../../../src/calculate/haul/index.ts';
-import { aTruck, haul, LONG_BOX, rate } from './a-haul.ts';
 import { runCount } from '../../support/property-runs.ts';
+import { aTruck, haul, LONG_BOX, rate } from './a-haul.ts';
 
 const SEED = 20_260_503;
 const runs = { numRuns: runCount(200), seed: SEED };

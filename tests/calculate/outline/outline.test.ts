@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { calcOutline } from '../../../src/calculate/outline/index.ts';
 import type { TapedShape } from '../../../src/calculate/job.ts';
+import { calcOutline } from '../../../src/calculate/outline/index.ts';
 
 const rectangle = (lengthIn: number, widthIn: number, more: Partial<TapedShape> = {}): TapedShape => ({
   base: { kind: 'rectangle', lengthIn, widthIn },
@@ -72,7 +72,10 @@ describe('calcOutline', () => {
       { xIn: 240, yIn: 120 },
       { xIn: 0, yIn: 120 },
     ];
-    const shape = (list: typeof points): TapedShape => ({ ...rectangle(1, 1), base: { kind: 'corners', points: list } });
+    const shape = (list: typeof points): TapedShape => ({
+      ...rectangle(1, 1),
+      base: { kind: 'corners', points: list },
+    });
     const one = calcOutline({ slabs: shaped('a', shape(points)), existing: {} });
     const other = calcOutline({ slabs: shaped('a', shape([...points].reverse())), existing: {} });
     expect(other.figures.slabs['a']?.area.value).toBeCloseTo(Number(one.figures.slabs['a']?.area.value), 9);

@@ -15,9 +15,9 @@ import {
   weightLbPerSqFt,
 } from '../../../src/calculate/tear-out/index.ts';
 import { MATERIALS } from '../../../src/calculate/tear-out/materials.ts';
+import { runCount } from '../../support/property-runs.ts';
 import { anExisting, aSlab, rectangle, tearOut } from '../haul/a-haul.ts';
 import { expressionCount, wrongFormulas } from '../haul/reevaluate.ts';
-import { runCount } from '../../support/property-runs.ts';
 
 const SEED = 20_260_501;
 const runs = { numRuns: runCount(200), seed: SEED };
