@@ -1,0 +1,142 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describeAll } from '../../src/commands/describe-all.ts';
+import { jobsPageOf, summaryOf } from '../../src/commands/job-summary.ts';
+import type { PreparedJob } from '../../src/commands/prepare.ts';
+import type { DocumentToRender } from '../../src/render/index.ts';
+import { changedText } from './change-leaf.ts';
+import { FULL_JOB, TEST_JOBS } from './project.ts';
+import { aRenderer, type Renderer } from './render.ts';
+import { instancesOf, type SchemaLeaf } from './schema-leaves.ts';
+import { leavesOf, readTrees, subtree, type Trees, withLeaf } from './trees.ts';
+import { aWorkbench } from './workbench.ts';
+
+type Side = keyof Trees;
+type Edit = { readonly of: Side; readonly path: string; readonly text: string };
+type Special = {
+  /** Changes made before, in the job that is compared with too. */
+  readonly setting?: readonly Edit[];
+  /** Changes made instead of the generic one. */
+  readonly change?: readonly Edit[];
+  readonly reason: string;
+};
+
+const BAGS_WIN: readonly Edit[] = [{ of: 'company', path: 'suppliers.bagged.price', text: '$0.10 per bag' }];
+
+/** Leaves for which the generic change is no valid or no telling one. */
+const SPECIAL: Readonly<Record<string, Special>> = {
+  'company pricing.payments.*.share': {
+    change: [
+      { of: 'company', path: 'pricing.payments.0.share', text: '25 %' },
+      { of: 'company', path: 'pricing.payments.1.share', text: '40 %' },
+    ],
+    reason: 'the shares add up to the whole, so two change together',
+  },
+  'company suppliers.bagged.label': {
+    setting: BAGS_WIN,
+    reason: 'a yard is named where something is bought there',
+  },
+  'company suppliers.bagged.phone': {
+    setting: BAGS_WIN,
+    reason: 'a yard is named where something is bought there',
+  },
+  'company forms.boards.*.height': {
+    change: [{ of: 'company', path: 'forms.boards.high-board.height', text: '5 1/4 in' }],
+    reason: 'a board as high as its slab has no finding, and one is acknowledged',
+  },
+  'job job.rule-sets.*': {
+    change: [{ of: 'job', path: 'job.rule-sets.1', text: 'california' }],
+    reason: 'the ids of rule sets stand in no file of the job',
+  },
+  'job job.acknowledged.*.finding': {
+    change: [{ of: 'job', path: 'job.acknowledged.0.finding', text: 'walk-slopes-across' }],
+    reason: 'the codes of rules stand in no file of the job',
+  },
+  'job job.acknowledged.*.where': {
+    change: [{ of: 'job', path: 'job.acknowledged.0.where', text: 'drive' }],
+    reason: 'a place of a finding is the id of a thing',
+  },
+};
+
+/**
+ * One test a leaf: changed by itself in the full job, it changes the bytes of a document. And one
+ * that every special case is of a leaf there is.
+ */
+export function testLeaves(side: Side, leaves: readonly SchemaLeaf[]): void {
+  describe(`each leaf of the ${side} changes a document`, () => {
+    const trees = readTrees(TEST_JOBS, FULL_JOB);
+    const bench = aWorkbench(FULL_JOB);
+    afterAll(() => bench.remove());
+    let renderer: Renderer;
+    beforeAll(() => {
+      renderer = aRenderer();
+    });
+    const before = new Map<string, Shown>();
+    const shownOf = (changed: Trees) => shownPages(bench.prepare(changed), renderer);
+
+    test.each(leaves.map((leaf) => [leaf.name, leaf] as const))('%s', (name, leaf) => {
+      const special = SPECIAL[`${side} ${name}`];
+      const setting = special?.setting ?? [];
+      const start = withEdits(trees, setting);
+      const key = JSON.stringify(setting);
+      const known = before.get(key) ?? shownOf(start);
+      before.set(key, known);
+      const ways = special?.change === undefined ? generic(side, leaf, start) : [special.change];
+      // What stands at a place that is not driven to changes nothing; one of several has to.
+      expect(ways.some((way) => differs(known, shownOf(withEdits(start, way))))).toBe(true);
+    });
+
+    test('every special case is of a leaf', () => {
+      const names = leaves.map(({ name }) => `${side} ${name}`);
+      const special = Object.keys(SPECIAL).filter((name) => name.startsWith(`${side} `));
+      expect(special.length).toBeGreaterThan(0);
+      expect(special.filter((name) => !names.includes(name))).toEqual([]);
+    });
+  });
+}
+
+function generic(side: Side, leaf: SchemaLeaf, start: Trees): readonly (readonly Edit[])[] {
+  return instancesOf(leaf, leavesOf(start[side])).map((instance) => [
+    { of: side, path: instance.path.join('.'), text: changedText(leaf, instance, start) },
+  ]);
+}
+
+function withEdits(start: Trees, edits: readonly Edit[]): Trees {
+  return edits.reduce((at, { of, path, text }) => {
+    subtree(at[of], path.split('.'));
+    return { ...at, [of]: withLeaf(at[of], path.split('.'), text) };
+  }, start);
+}
+
+type PageText = { readonly view: string; readonly html: () => string };
+/** What a job looks like: the view of each page, and its HTML once it is asked for. The binder repeats the others. */
+type Shown = ReadonlyMap<string, PageText>;
+
+/** All documents of a job but the binder. */
+export function documentsOf(prepared: PreparedJob): readonly DocumentToRender[] {
+  const [described] = describeAll([prepared]);
+  return (described?.documents ?? []).filter(({ kind }) => kind !== 'binder');
+}
+
+function shownPages(prepared: PreparedJob, renderer: Renderer): Shown {
+  const jobsPage = jobsPageOf([summaryOf(prepared)]);
+  return new Map([
+    ...documentsOf(prepared).map(
+      (document) => [document.kind, pageText(document.view, () => renderer.document(document))] as const,
+    ),
+    ['jobs', pageText(jobsPage, () => renderer.jobsPage(jobsPage))] as const,
+  ]);
+}
+
+function pageText(view: object, render: () => string): PageText {
+  let made: string | undefined;
+  return { view: JSON.stringify(view), html: () => (made ??= render()) };
+}
+
+/** Asks for the HTML only where the views differ: the same view is the same page. */
+function differs(one: Shown, other: Shown): boolean {
+  expect([...other.keys()]).toEqual([...one.keys()]);
+  return [...one].some(([kind, page]) => {
+    const twin = other.get(kind);
+    return twin !== undefined && page.view !== twin.view && page.html() !== twin.html();
+  });
+}
