@@ -107,13 +107,15 @@ async function axeFaults(
 }
 
 /**
- * Contrast takes most of the time, and a binder says nothing that its parts do not say: so one
- * binder is looked at for the rest, and long calculation sheets of one make once for contrast.
+ * Contrast takes most of the time and depends on the styles, not on the job: it is looked at in the
+ * fullest job, and in the shortest where a document is long. A binder only joins its parts, so one is enough.
  */
 function rulesFor(name: string): Parameters<typeof axeFaults>[1] {
-  const isSmall = name.startsWith('corner-walk');
-  if (name.endsWith('/binder')) return isSmall ? 'all but contrast' : 'scrolling';
-  return name.endsWith('/calculation') && !isSmall ? 'all but contrast' : 'all';
+  const [id = '', , kind = ''] = name.split('/');
+  if (kind === 'binder') return id === 'corner-walk' ? 'all but contrast' : 'scrolling';
+  const isForContrast =
+    kind === 'calculation' ? id === 'corner-walk' : !['corner-walk', 'garden-row'].includes(id);
+  return isForContrast ? 'all' : 'all but contrast';
 }
 
 /** Links to files that are not there, and to places of the page that it does not have. */
@@ -189,19 +191,16 @@ describe.each(PDFS)('%s as a PDF', (name) => {
     expect(Math.min(...lineCounts)).toBeGreaterThanOrEqual(3);
   });
 
-  test('says its title and language, is tagged and has bookmarks', async () => {
+  test('says its title and language, is tagged and has bookmarks', () => {
     const { title, language, isTagged, bookmarks, pages } = pdfNamed(name);
-    const { page } = await opened(name, 1200);
-    expect(title).toBe(await page.title());
+    const html = readFileSync(join(OUTPUT, `${name}.html`), 'utf8');
+    expect(html).toContain(`<title>${title.replaceAll('&', '&amp;').replaceAll("'", '&#39;')}</title>`);
     expect(title.length).toBeGreaterThan(5);
     expect(language).toBe('en');
     expect(isTagged).toBe(true);
     const roles = pages.flatMap((each) => each.roles);
     expect(roles.filter((role) => role === 'H1')).toHaveLength(1);
-    const headings = (await page.evaluate(
-      `[...document.querySelectorAll('h1, h2, h3, h4, h5, h6')].filter((h) => h.textContent.trim() !== '').length`,
-    )) as number;
-    expect(bookmarks).toHaveLength(headings);
+    expect(bookmarks).toHaveLength(html.match(/<h[1-6][ >]/g)?.length ?? 0);
     for (const bookmark of bookmarks) {
       const onPage = textOfPage(pages[bookmark.page - 1] as PdfPage);
       expect(onPage).toContain(squeezed(bookmark.title));
@@ -254,31 +253,32 @@ async function rowsOf(page: Page, table: string): Promise<readonly string[]> {
 }
 
 describe.each(IDS)('the loads of %s', (id) => {
-  test.each(['office/materials', 'office/binder'])(
-    'stand whole below their heads in %s',
-    async (document) => {
-      const { page } = await opened(`${id}/${document}`, 1200);
-      const [head = '', ...rows] = (await rowsOf(page, '.load-table table')).map(squeezed);
-      expect(rows.length).toBeGreaterThan(1);
-      expect(head).toContain('Load');
+  test('stand whole below their heads, in the plan and in the binder', async () => {
+    const { page } = await opened(`${id}/office/materials`, 1200);
+    const [head = '', ...rows] = (await rowsOf(page, '.load-table table')).map(squeezed);
+    expect(rows.length).toBeGreaterThan(1);
+    expect(head).toContain('Load');
 
+    for (const document of ['office/materials', 'office/binder']) {
       const texts = pdfNamed(`${id}/${document}`).pages.map(textOfPage);
+      const headAndMore = texts.filter((text) => text.includes(head));
       for (const row of rows) {
         const carrying = texts.filter((text) => text.includes(row));
-        expect(carrying, `${row} on one page, below a head`).not.toHaveLength(0);
-        expect(
-          carrying.every((text) => text.includes(head) && text.indexOf(head) < text.lastIndexOf(row)),
-        ).toBe(true);
+        expect(carrying, `${row} on a page of ${document}`).not.toHaveLength(0);
+        for (const text of carrying) {
+          expect(headAndMore, `${row} below a head in ${document}`).toContain(text);
+          expect(text.indexOf(head)).toBeLessThan(text.lastIndexOf(row));
+        }
       }
-      for (const text of texts.filter((each) => each.includes(head))) {
+      for (const text of headAndMore) {
         const below = text.slice(text.indexOf(head) + head.length);
         expect(
-          rows.some((row) => below.startsWith(row)),
+          rows.filter((row) => below.startsWith(row)),
           below.slice(0, 60),
-        ).toBe(true);
+        ).not.toHaveLength(0);
       }
-    },
-  );
+    }
+  });
 });
 
 type Figures = Readonly<Record<string, { readonly value: number | string; readonly unit: string }>>;

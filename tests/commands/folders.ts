@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { cp, mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
+import { cp, mkdtemp, readdir, readFile, rm, symlink } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { inject, onTestFinished } from 'vitest';
@@ -13,12 +13,25 @@ export async function aFolder(): Promise<string> {
 
 export type Place = { readonly folder: string; readonly jobs: string; readonly output: string };
 
-/** Copies of the demo jobs and of all that was built from them, cache included. */
+/** A copy of the demo jobs, or of some of them. */
+export async function someJobs(...ids: readonly string[]): Promise<string> {
+  const jobs = await aFolder();
+  const wanted = ids.length === 0 ? await readdir(inject('demoJobs')) : ['company', ...ids];
+  for (const name of wanted) await cp(join(inject('demoJobs'), name), join(jobs, name), { recursive: true });
+  return jobs;
+}
+
+/**
+ * Copies of the demo jobs and of all that was built from them. The cache is the one of that build:
+ * what is added there has a name of its own, and nobody may change what is there.
+ */
 export async function aBuiltPlace(): Promise<Place> {
   const folder = await aFolder();
   const place = { folder, jobs: join(folder, 'jobs'), output: join(folder, 'output') };
   await cp(inject('demoJobs'), place.jobs, { recursive: true });
-  await cp(inject('demoOutput'), place.output, { recursive: true });
+  const cache = join(inject('demoOutput'), '.cache');
+  await cp(inject('demoOutput'), place.output, { recursive: true, filter: (path) => path !== cache });
+  await symlink(cache, join(place.output, '.cache'));
   return place;
 }
 

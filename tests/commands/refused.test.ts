@@ -8,7 +8,7 @@ import { describe, expect, inject, onTestFinished, test } from 'vitest';
 import { refusalSentence } from '../../src/commands/refusal.ts';
 import { BusyError } from '../../src/print/index.ts';
 import { PROJECT_DIR, runProgram } from '../support/run-program.ts';
-import { aBuiltPlace, aFolder } from './folders.ts';
+import { aFolder, someJobs } from './folders.ts';
 
 describe('refusalSentence', () => {
   const systemError = (fields: object) => Object.assign(new Error('x'), fields);
@@ -40,15 +40,15 @@ describe('refusalSentence', () => {
 
 describe('an output folder that cannot be used', () => {
   test('is named, with the reason and no stack trace', async () => {
-    const place = await aBuiltPlace();
-    const file = join(place.folder, 'a-file');
+    const folder = await aFolder();
+    const file = join(folder, 'a-file');
     await writeFile(file, 'mine');
     for (const output of [file, join(file, 'below')]) {
       const { code, out, err } = await runProgram([
         'build',
         'corner-walk',
         '--jobs',
-        place.jobs,
+        inject('demoJobs'),
         '--output',
         output,
       ]);
@@ -110,7 +110,7 @@ describe('a port', () => {
     await once(taken, 'listening');
     onTestFinished(() => void taken.close());
     const { port } = taken.address() as AddressInfo;
-    const { jobs } = await aBuiltPlace();
+    const jobs = await someJobs('corner-walk');
     const { code, err } = await runProgram(['serve', '--jobs', jobs, '--port', String(port)]);
     expect(code).toBe(3);
     expect(err).toContain(`127.0.0.1:${port} cannot be used: this port is taken by another program`);

@@ -1,10 +1,10 @@
 import { once } from 'node:events';
-import { cp, readFile, rm, writeFile } from 'node:fs/promises';
+import { cp, readFile, writeFile } from 'node:fs/promises';
 import { get, type IncomingMessage } from 'node:http';
 import { join } from 'node:path';
 import { describe, expect, onTestFinished, test } from 'vitest';
 import { runProgram, startProgram } from '../support/run-program.ts';
-import { aBuiltPlace, aFolder } from './folders.ts';
+import { aFolder, someJobs } from './folders.ts';
 
 type Answer = { readonly status: number; readonly type: string; readonly body: string };
 
@@ -33,8 +33,7 @@ async function serving(jobs: string): Promise<{ port: number; stop: () => Promis
 
 describe('serve', () => {
   test('shows the pages, the problems of a bad edit over the last good page, and the mended job', async () => {
-    const { jobs } = await aBuiltPlace();
-    for (const id of ['maple-court', 'maple-court-a4']) await rm(join(jobs, id), { recursive: true });
+    const jobs = await someJobs('corner-walk', 'garden-row');
     const { port, stop } = await serving(jobs);
     const path = '/corner-walk/homeowner/proposal.html';
     const page = async () => (await ask(port, path)).body;
@@ -75,9 +74,7 @@ describe('serve', () => {
   }, 90_000);
 
   test('gives nothing but its pages', async () => {
-    const { jobs } = await aBuiltPlace();
-    for (const id of ['maple-court', 'maple-court-a4', 'garden-row'])
-      await rm(join(jobs, id), { recursive: true });
+    const jobs = await someJobs('corner-walk');
     const { port } = await serving(jobs);
     for (const path of [
       '/../../etc/passwd',
@@ -100,9 +97,7 @@ describe('serve', () => {
   });
 
   test('begins with problems alone, and recovers from them', async () => {
-    const { jobs } = await aBuiltPlace();
-    for (const id of ['maple-court', 'maple-court-a4', 'garden-row'])
-      await rm(join(jobs, id), { recursive: true });
+    const jobs = await someJobs('corner-walk');
     const file = join(jobs, 'corner-walk/job.yaml');
     const good = await readFile(file, 'utf8');
     await writeFile(file, good.replace('length: 5 ft', 'length: 5'));
