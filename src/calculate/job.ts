@@ -36,7 +36,7 @@ export type Paper = 'letter' | 'a4';
 
 export type Client = {
   readonly name: PublicText;
-  readonly phone: OfficeText | null;
+  readonly phone: CrewText | null;
   readonly email: OfficeText | null;
 };
 

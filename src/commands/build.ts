@@ -23,10 +23,9 @@ export async function build(options: Options): Promise<ExitCode> {
   return withOutputFolder(options.outputDir, async (nextDir) => {
     const described = describeAll(prepared.jobs);
     await writeFigures(nextDir, prepared.jobs);
-    const others = await readSummaries(
-      options.outputDir,
-      prepared.jobs.map(({ job }) => job.id),
-    );
+    // All jobs were built where none is named: what else stands in the output is of a job that is gone.
+    const built = prepared.jobs.map(({ job }) => job.id);
+    const others = options.names.length === 0 ? [] : await readSummaries(options.outputDir, built);
     const index = jobsPageOf([...prepared.jobs.map(summaryOf), ...others]);
     await renderSite(
       { jobs: described, index },

@@ -32,6 +32,13 @@ async function run(options: Options): Promise<ExitCode> {
   }
 }
 
+// Whoever reads our lines may stop reading (`| head`): that is no fault, and the work goes on.
+for (const stream of [process.stdout, process.stderr]) {
+  stream.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code !== 'EPIPE') throw error;
+  });
+}
+
 main().then(
   (code) => {
     process.exitCode = code;

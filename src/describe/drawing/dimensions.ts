@@ -18,6 +18,7 @@ import {
 import { type Placement, toGround, toPaper } from './paper.ts';
 import type { PlanArea } from './plan.ts';
 import { isClearOfBoxes, isFree, type Room, segmentsCross } from './room.ts';
+import { tapedEdges } from './taped-edges.ts';
 import { textWidthIn } from './text-width.ts';
 
 export const dimensionStyle = { sizePt: 8, weight: 400 } as const;
@@ -34,7 +35,8 @@ const tickIn = 0.08;
 type Placed = (LinePrimitive | TextPrimitive | DotPrimitive)[];
 
 /**
- * A dimension line outside each straight edge long enough for its text, new slabs first. An edge that
+ * A dimension line outside each straight edge long enough for its text, new slabs first, from corner to
+ * corner as it is taped, also where a corner is rounded. An edge that
  * two areas share is dimensioned once, and of two edges of an area that face each other and are equally
  * long, as in a rectangle, one. A place inside another area or across something is not used, and an edge
  * without a free place goes without.
@@ -44,7 +46,7 @@ export function placeDimensions(areas: readonly PlanArea[], placement: Placement
   const done = new Set<string>();
   const edges = inOrderOfRole(areas).map((area) => ({
     area,
-    straight: area.outline.rings.flatMap((ring) => edgesOf(ring)).filter((edge) => edge.from.bulge === 0),
+    straight: area.outline.rings.flatMap((ring) => tapedEdges(ring)),
     dimensioned: [] as Edge[],
   }));
   // All edges near by first: of two facing edges, the one with free space beside it gets the dimension.

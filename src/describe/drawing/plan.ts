@@ -172,8 +172,9 @@ function letter(view: PlanView, placement: Placement, room: Room, manner: Manner
     else labels.push(...inside);
   }
   const dimension = () => {
-    dimensions.push(...placeDimensions(view.areas, placement, room));
+    // A radius has few places, a dimension can move out: so the radii come first.
     dimensions.push(...placeRadii(view.areas, view.words.radius, placement, room));
+    dimensions.push(...placeDimensions(view.areas, placement, room));
   };
   if (manner.order === 'dimensions first') dimension();
   for (const area of left) {

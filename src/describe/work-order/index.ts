@@ -1,3 +1,4 @@
+import { num } from '../../calculate/figure.ts';
 import type { JobResults } from '../../calculate/index.ts';
 import type { Job } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
@@ -26,7 +27,7 @@ export function describeWorkOrder(job: Job, results: JobResults, words: Words): 
     frame: frameOf('work-order', frameFactsOf(job), words),
     plan: newPlan(job, results, show, words),
     goesPlan: goesPlan(job, results, show, words),
-    facts: facts(job, show, words),
+    facts: facts(job, results, show, words),
     protect: job.site.stays.length === 0 ? null : { heading: say.protect, items: job.site.stays },
     slabs: slabsTable(made),
     corners: cornersTable(made),
@@ -84,7 +85,7 @@ function goesPlan(job: Job, results: JobResults, show: Show, words: Words): Figu
   });
 }
 
-function facts(job: Job, show: Show, words: Words): readonly FactView[] {
+function facts(job: Job, results: JobResults, show: Show, words: Words): readonly FactView[] {
   const say = words.workOrder.facts;
   const { access, locateTicket } = job.site;
   const notes = [
@@ -104,8 +105,17 @@ function facts(job: Job, show: Show, words: Words): readonly FactView[] {
     ...(access.gateCode === null ? [] : [{ label: say.gate, value: access.gateCode }]),
     ...(locateTicket === null ? [] : [{ label: say.ticket, value: locateTicket }]),
     { label: say.mix, value: mixWords(job.build.mix, show, words) },
+    ...handPiece(results, show, words),
     ...notes.map((note) => ({ label: say.note, value: note })),
   ];
+}
+
+/** The largest square piece for one pair of hands, of the heaviest thing that goes; rounded down. */
+function handPiece(results: JobResults, show: Show, words: Words): readonly FactView[] {
+  const sides = Object.values(results.tearOut.figures.existing).map((figures) => num(figures['hand-piece']));
+  if (sides.length === 0) return [];
+  const say = words.workOrder.facts;
+  return [{ label: say.handPiece, value: say.handPieceValue(show.size(Math.floor(Math.min(...sides)))) }];
 }
 
 function prePour(words: Words): CheckListView {

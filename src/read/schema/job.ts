@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { lazily } from './leaf.ts';
 import { count, date } from './quantities.ts';
 import { choice, reference, thing } from './shape.ts';
-import { officeText, publicText } from './text.ts';
+import { crewText, officeText, publicText } from './text.ts';
 
 const acknowledgement = () =>
   thing('acknowledgement', {
@@ -18,7 +18,7 @@ export const jobSection = lazily(() =>
     label: publicText('What the job is called on paper.', 'Driveway and front walk replaced'),
     client: thing('client', {
       name: publicText('Who the proposal is for.', 'R. and J. Okafor-Lind'),
-      phone: officeText('Telephone of the client.', '555-0119').optional(),
+      phone: crewText('Telephone of the client; the crew may call.', '555-0119').optional(),
       email: officeText('Mail address of the client.', 'client@mail.example').optional(),
     }),
     address: publicText('Where the work is.', '18 Maple Court, Anytown'),

@@ -126,7 +126,7 @@ export const safety = {
       name: 'Lifting slab pieces, bags and boards',
       measures: [
         'The machine lifts what it can',
-        'Break pieces to a size one hand-lift allows, see the tear-out table',
+        'Break pieces to a size one hand-lift allows, see the work order',
         'Two people for a bag from the ground where a bench is missing',
       ],
       wear: 'Gloves, toe caps',

@@ -8,6 +8,9 @@ export const workOrder = {
     ticket: 'Line marks',
     mix: 'Concrete',
     client: 'Owner',
+    handPiece: 'Piece one lifts',
+    handPieceValue: (side: string) =>
+      `${side} square at most, standing well and close to it; the machine takes the rest`,
   },
   mix: (strength: string, air: string, slump: string, stone: string) =>
     `${strength}, air ${air}, slump ${slump}, stone ${stone}`,
