@@ -15,13 +15,17 @@ const MOST_PASSES = 3;
  */
 export async function printWithPageNumbers(
   page: Page,
-  print: () => Promise<Uint8Array>,
+  prints: {
+    /** For the page numbers only: without tags and bookmarks, which cost as much as the rest. */
+    readonly draft: () => Promise<Uint8Array>;
+    readonly final: () => Promise<Uint8Array>;
+  },
 ): Promise<Uint8Array> {
-  let bytes = await print();
+  let bytes = await prints.draft();
   for (let pass = 2; pass <= MOST_PASSES; pass += 1) {
     const before = pdfFacts(bytes).destinations;
     await writePageNumbers(page, before);
-    bytes = await print();
+    bytes = await prints.final();
     if (isSame(before, pdfFacts(bytes).destinations)) return bytes;
   }
   throw new Error(

@@ -104,9 +104,17 @@ async function printOne({ page, faults }: ClosedPage, job: PrintJob): Promise<Ui
   // No time limits of puppeteer's own: the one over the whole document is enough.
   await page.goto(pathToFileURL(resolve(job.htmlPath)).href, { waitUntil: 'load', timeout: 0 });
   await checkFonts(page);
-  const print = (): Promise<Uint8Array> =>
-    page.pdf({ preferCSSPageSize: true, printBackground: true, tagged: true, outline: true, timeout: 0 });
-  const bytes = job.twoPass ? await printWithPageNumbers(page, print) : await print();
+  const print = (isFinal: boolean): Promise<Uint8Array> =>
+    page.pdf({
+      preferCSSPageSize: true,
+      printBackground: true,
+      tagged: isFinal,
+      outline: isFinal,
+      timeout: 0,
+    });
+  const bytes = job.twoPass
+    ? await printWithPageNumbers(page, { draft: () => print(false), final: () => print(true) })
+    : await print(true);
   const headings = await headingsOf(page);
   checkFaults(faults);
   return pinPdf(mendBookmarks(bytes, headings), job.epochSeconds);
