@@ -33,7 +33,8 @@ describe('nothing of the crew or the office is in the homeowner folder', () => {
   test('there are canaries of both kinds, and the office documents hold them', () => {
     const kinds = [...canaries.values()];
     expect(kinds.filter((kind) => kind === 'crew').length).toBeGreaterThan(30);
-    expect(kinds.filter((kind) => kind === 'office').length).toBeGreaterThanOrEqual(4);
+    // The client's mail address, the reason of an acknowledgement and the label of another cost.
+    expect(kinds.filter((kind) => kind === 'office').length).toBeGreaterThanOrEqual(3);
     expect(textLeaves('job').filter(({ audience }) => audience === 'public').length).toBeGreaterThan(15);
     const binder = pagesIn(bench.prepare(trees), en as Words, renderer).get('binder') ?? '';
     const seen = [...canaries.keys()].filter((canary) => binder.includes(canary));
