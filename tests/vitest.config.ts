@@ -16,11 +16,12 @@ export default defineConfig({
           include: ['tests/**/*.test.ts'],
           exclude: printing,
           isolate: false,
+          maxWorkers: 2,
           pool: 'threads',
         },
       },
       {
-        // After the others and one file at a time: a browser takes both cores and much memory.
+        // After the others and one file at a time: a browser takes both cores, two workers were no faster.
         extends: true,
         test: {
           name: 'whole',

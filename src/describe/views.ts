@@ -199,9 +199,25 @@ export type SafetyView = {
   readonly cautions: ListView;
 };
 
+/** A figure of the calculation sheet, with where its inputs come from and the number of its source. */
+export type FigureRowView = {
+  readonly name: string;
+  readonly value: string;
+  readonly formula: string;
+  readonly origins: string | null;
+  readonly source: string;
+};
+
+/** Figures of one thing; without a heading, a single figure by its whole id. */
+export type FigureGroupView = {
+  readonly heading: string | null;
+  readonly figures: readonly FigureRowView[];
+};
+
 export type CalculationView = {
   readonly frame: FrameView;
   readonly warning: string;
+  readonly reading: string;
   readonly findings: { readonly heading: string; readonly items: readonly FindingView[] } | null;
   readonly margin: { readonly heading: string; readonly facts: readonly FactView[] };
   readonly headings: {
@@ -213,15 +229,9 @@ export type CalculationView = {
   readonly topics: readonly {
     readonly id: string;
     readonly heading: string;
-    readonly figures: readonly {
-      readonly id: string;
-      readonly value: string;
-      readonly formula: string;
-      readonly inputs: readonly string[];
-      readonly source: string;
-      readonly rounding: string | null;
-    }[];
+    readonly groups: readonly FigureGroupView[];
   }[];
+  readonly sources: { readonly heading: string; readonly items: readonly string[] };
 };
 
 export type BinderView = {

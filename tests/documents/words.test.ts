@@ -72,12 +72,13 @@ function isSaid({ kind, name, within }: Piece): boolean {
   return kind === 'text' && !isAudit(within);
 }
 
-/** Ids, formulas, inputs and sources of figures, and the sources of findings. */
+/** Ids, formulas and sources of figures, and the sources of findings. */
 function isAudit(within: readonly string[]): boolean {
   const last = within.at(-1) ?? '';
   if (within.some((element) => element.startsWith('div.finding.'))) return last === 'p.small';
+  if (within.includes('section.sources')) return last === 'li';
   if (!within.includes('table.topic') || !within.includes('tbody')) return false;
-  return last === 'li' || last === 'th' || last === 'td' || last === 'td.small';
+  return last === 'th' || last === 'th.topic__group' || last === 'td';
 }
 
 /** Symbols that stand behind a number, and are the same in every language of one system of units. */

@@ -579,6 +579,7 @@ export function aCalculation(paper: FrameView['paper'] = 'letter'): CalculationV
   return {
     frame: aFrame('calculation', 'Calculation sheet', paper),
     warning: 'For the office only.',
+    reading: 'Names are followed by their numbers.',
     findings: { heading: 'Findings', items: findings },
     margin: {
       heading: 'Margin',
@@ -591,18 +592,18 @@ export function aCalculation(paper: FrameView['paper'] = 'letter'): CalculationV
     topics: topics.map((heading) => ({
       id: heading.toLowerCase(),
       heading,
-      figures: Array.from({ length: 14 }, (_, at) => ({
-        id: `${heading.toLowerCase()}.drive-street-half.panel-${at + 1}.volume`,
-        value: '8.02 cu yd',
-        formula: '516.3 sq ft × 5 in / 12 / 27 × (1 + 0.00)',
-        inputs: [
-          'slabs.drive.area 516.3 sq ft (job.yaml:31:5)',
-          'slabs.drive.thickness 5 in (job.yaml:33:16)',
-        ],
-        source: 'Definition of volume',
-        rounding: at % 4 === 0 ? 'Up to the next 1/4 cu yd: 8.25 cu yd' : null,
+      groups: Array.from({ length: 14 }, (_, at) => ({
+        heading: at % 5 === 0 ? null : `${heading.toLowerCase()}.drive-street-half.panel-${at + 1}`,
+        figures: ['area', 'volume'].slice(at % 5 === 0 ? 1 : 0).map((name) => ({
+          name: at % 5 === 0 ? `${heading.toLowerCase()}.drive-street-half.panel-${at + 1}.${name}` : name,
+          value: '8.02 cu yd',
+          formula: 'areaSqFt [516.3 sq ft] × thicknessIn [5 in] / 12 / 27 × (1 + 0.00)',
+          origins: at % 4 === 0 ? 'areaSqFt: slabs.drive.area; thicknessIn: job.yaml:33; rounded up' : null,
+          source: String(at + 1),
+        })),
       })),
     })),
+    sources: { heading: 'Sources', items: topics.map((topic) => `Handbook of ${topic}, table 3/4`) },
   };
 }
 

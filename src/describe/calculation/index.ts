@@ -1,16 +1,12 @@
-import {
-  type Constant,
-  type Figure,
-  type FigureInput,
-  type FigureTree,
-  type Given,
-  walkFigures,
-} from '../../calculate/figure.ts';
+import { type Figure, type FigureTree, walkFigures } from '../../calculate/figure.ts';
 import type { Origins } from '../../problems/index.ts';
 import type { Words } from '../../words/index.ts';
 import { type FrameFacts, frameOf } from '../parts/frame.ts';
-import { showFigure, showFormula, showInput } from '../show/index.ts';
+import { showFigure } from '../show/index.ts';
 import type { CalculationView, FactView, FindingView, FrameView } from '../views.ts';
+import { figureGroups } from './figure-rows.ts';
+import { placesFrom } from './places.ts';
+import { numberedSources } from './sources.ts';
 
 /** What the calculation sheet shows: every figure of every topic, with where its inputs stand. */
 export type CalculationFacts = {
@@ -34,27 +30,22 @@ export type CalculationFacts = {
 /** The calculation sheet: how a reader audits any number in any other document. */
 export function describeCalculation(facts: CalculationFacts, words: Words): CalculationView {
   const say = words.calculation;
-  const idOf = figureIds(facts.topics);
+  const sources = numberedSources();
+  const sheet = { idOf: figureIds(facts.topics), placeOf: placesFrom(facts.origins), sources, say };
+  const topics = Object.entries(facts.topics).map(([topic, tree]) => ({
+    id: topic,
+    heading: topicHeading(topic, say.topics),
+    groups: figureGroups(topic, tree, sheet),
+  }));
   return {
     frame: withContact(frameOf('calculation', facts.frame, words), facts.contact, words),
     warning: say.warning,
+    reading: say.reading,
     findings: facts.findings.length === 0 ? null : { heading: say.findings, items: facts.findings },
     margin: { heading: say.margin.heading, facts: marginFacts(facts.margin, say.margin) },
     headings: say.headings,
-    topics: Object.entries(facts.topics).map(([topic, tree]) => ({
-      id: topic,
-      heading: topicHeading(topic, say.topics),
-      figures: walkFigures(tree, topic).map(({ id, figure }) => ({
-        id,
-        value: showFigure(figure),
-        formula: showFormula(figure),
-        inputs: Object.entries(figure.inputs).map(([name, input]) =>
-          inputLine({ name, input, idOf, origins: facts.origins, words }),
-        ),
-        source: figure.source,
-        rounding: say.rounding[figure.rounding],
-      })),
-    })),
+    topics,
+    sources: { heading: say.sources, items: sources.list() },
   };
 }
 
@@ -78,35 +69,6 @@ export function figureIds(topics: Readonly<Record<string, FigureTree>>): Readonl
 
 function topicHeading(topic: string, headings: Readonly<Record<string, string>>): string {
   return Object.hasOwn(headings, topic) ? (headings[topic] ?? topic) : topic;
-}
-
-function inputLine(made: {
-  readonly name: string;
-  readonly input: FigureInput;
-  readonly idOf: ReadonlyMap<Figure, string>;
-  readonly origins: Origins;
-  readonly words: Words;
-}): string {
-  const { name, input, idOf, origins, words } = made;
-  const say = words.calculation;
-  const value = showInput(input);
-  if ('figure' in input) return say.fromFigure(name, value, idOf.get(input) ?? name);
-  if ('constant' in input) return say.constant(name, value, (input satisfies Constant).source);
-  return say.given(name, value, input.path, placeOf(input, origins, say.shipped));
-}
-
-function placeOf(input: Given, origins: Origins, shipped: string): string {
-  const spot = nearestSpot(input.path, origins);
-  return spot === null ? shipped : `${spot.file}:${spot.line}`;
-}
-
-/** The spot of a job path, or of the nearest thing it stands in. */
-function nearestSpot(path: string, origins: Origins) {
-  for (let at = path; at !== ''; at = at.includes('.') ? at.slice(0, at.lastIndexOf('.')) : '') {
-    const origin = origins.get(at);
-    if (origin !== undefined) return origin.spot;
-  }
-  return null;
 }
 
 function marginFacts(margin: CalculationFacts['margin'], say: Words['calculation']['margin']): FactView[] {

@@ -5,10 +5,12 @@ export const calculation = {
   contact: 'Client reached at',
   headings: { figure: 'Figure', value: 'Value', formula: 'Formula with its numbers', source: 'Source' },
   rounding: { up: 'rounded up', down: 'rounded down', cent: 'rounded half up to the cent', none: null },
-  constant: (name: string, value: string, source: string) => `${name} ${value}: ${source}`,
-  given: (name: string, value: string, path: string, place: string) => `${name} ${value}: ${path}, ${place}`,
-  fromFigure: (name: string, value: string, id: string) => `${name} ${value}: figure ${id}`,
-  shipped: 'default of this program',
+  reading:
+    'In a formula each name is followed by its number in brackets; below it stands where the number comes from: a line of a file, another figure, or a source. Sources are numbered; the list is at the end.',
+  sources: 'Sources',
+  sourceNumber: (number: string) => `source ${number}`,
+  from: (names: string, place: string) => `${names}: ${place}`,
+  shipped: (path: string) => `default of this program, ${path}`,
   margin: {
     heading: 'What is really left',
     cost: 'Direct cost',
