@@ -178,8 +178,15 @@ function farthestInside(
   return best;
 }
 
-function allEdges(outline: Outline): Edge[] {
-  return outline.rings.flatMap((ring) => edgesOf(ring));
+const edgesOfOutline = new WeakMap<Outline, readonly Edge[]>();
+
+/** Looking for the roomiest point asks thousands of times for the same edges: they are made once. */
+function allEdges(outline: Outline): readonly Edge[] {
+  const known = edgesOfOutline.get(outline);
+  if (known !== undefined) return known;
+  const edges = outline.rings.flatMap((ring) => edgesOf(ring));
+  edgesOfOutline.set(outline, edges);
+  return edges;
 }
 
 /** Where an arc reaches furthest right, up, left and down, if it gets there. */

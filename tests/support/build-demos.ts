@@ -1,4 +1,4 @@
-import { appendFile, cp, mkdtemp, rm } from 'node:fs/promises';
+import { cp, mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { TestProject } from 'vitest/node';
@@ -6,14 +6,12 @@ import { PROJECT_DIR, runProgram } from './run-program.ts';
 
 declare module 'vitest' {
   export interface ProvidedContext {
-    /** The demo jobs, and one of them again on the other paper. */
+    /** The demo jobs: two on letter, one on A4. */
     demoJobs: string;
     /** All their documents and the site-walk sheet, with the cache. */
     demoOutput: string;
   }
 }
-
-export const OTHER_PAPER_JOB = 'maple-court-a4';
 
 /** Builds the demo jobs once, outside the project, for all tests that look at what is printed. */
 export default async function buildDemos(project: TestProject): Promise<() => Promise<void>> {
@@ -21,8 +19,6 @@ export default async function buildDemos(project: TestProject): Promise<() => Pr
   const jobs = join(folder, 'jobs');
   const output = join(folder, 'output');
   await cp(join(PROJECT_DIR, 'jobs'), jobs, { recursive: true });
-  await cp(join(jobs, 'maple-court'), join(jobs, OTHER_PAPER_JOB), { recursive: true });
-  await appendFile(join(jobs, OTHER_PAPER_JOB, 'job.yaml'), '\ncompany: { company: { paper: a4 } }\n');
   for (const command of ['build', 'sheet']) {
     const { code, err } = await runProgram([command, '--jobs', jobs, '--output', output]);
     if (code !== 0) throw new Error(`${command} of the demo jobs ended with ${code}: ${err}`);
