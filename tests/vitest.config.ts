@@ -5,7 +5,7 @@ const printing = ['tests/browser/**/*.test.ts', 'tests/commands/**/*.test.ts'];
 export default defineConfig({
   test: {
     root: new URL('..', import.meta.url).pathname,
-    testTimeout: process.env['FULL_PROPERTIES'] === '1' ? 600_000 : 30_000,
+    testTimeout: process.env['FULL_PROPERTIES'] === '1' ? 600_000 : 60_000,
     reporters: ['default'],
     projects: [
       {

@@ -3,6 +3,7 @@ import type { Decimal } from 'decimal.js';
 /** Units a figure can carry; printed as written. */
 export type FigureUnit =
   | 'in'
+  | 'deg'
   | 'ft'
   | 'sq ft'
   | 'cu ft'

@@ -62,6 +62,7 @@ function newIn(problems: readonly CoreProblem[], known: readonly CoreProblem[]):
 function figuresByTopic(job: Job, work: Work, hidden: HiddenResult): Record<string, FigureTree> {
   return {
     outline: work.outline.figures,
+    layout: work.layout.figures,
     'tear-out': work.tearOut.figures,
     base: work.base.figures,
     forms: work.forms.figures,

@@ -1,9 +1,11 @@
 import type { Decimal } from 'decimal.js';
-import type { EdgeKind } from '../geometry/index.ts';
 import type { Pace, Rate } from '../units/index.ts';
 import type { JobEdit } from './edits.ts';
 import type { Rule } from './rule.ts';
+import type { TapedPoint, TapedShape } from './taped-shape.ts';
 import type { CrewText, OfficeText, PublicText } from './text.ts';
+
+export type { PlacedBase, TapedBase, TapedShape } from './taped-shape.ts';
 
 /**
  * One job, resolved: every reference followed, every constant filled in, all lengths in inches,
@@ -47,22 +49,6 @@ export type Acknowledgement = {
   readonly reason: OfficeText;
 };
 
-/** An outline as taped; `calculate/outline` closes it. Corners and edges are numbered from 1. */
-export type TapedShape = {
-  readonly base:
-    | { readonly kind: 'rectangle'; readonly lengthIn: number; readonly widthIn: number }
-    | {
-        readonly kind: 'corners';
-        readonly points: readonly { readonly xIn: number; readonly yIn: number }[];
-      };
-  /** Equal distances back along both edges of a corner. */
-  readonly rounded: readonly { readonly corner: number; readonly setbackIn: number }[];
-  /** Edge number to what it runs along; an edge not named is formed (new) or free (existing). */
-  readonly edges: readonly { readonly edge: number; readonly kind: EdgeKind }[];
-  /** Where corner 1 stands on the plan; null puts the shape beside the one before. */
-  readonly at: { readonly xIn: number; readonly yIn: number } | null;
-};
-
 export type Material = 'concrete' | 'brick' | 'asphalt';
 export type Steel = 'none' | 'mesh' | 'bars';
 
@@ -79,8 +65,20 @@ export type Existing = {
   readonly unitWeightLbPerCuFt: number | null;
 };
 
+/** Where somebody stands on the plan to take a photo. */
+export type PhotoPoint = {
+  readonly id: string;
+  readonly label: CrewText;
+  readonly at: TapedPoint;
+  /** Clockwise from up the plan. */
+  readonly lookingDeg: number;
+};
+
 export type Site = {
   readonly existing: Readonly<Record<string, Existing>>;
+  /** Which way north is on the plan, clockwise from up; null where nobody said. */
+  readonly northDeg: number | null;
+  readonly photoPoints: Readonly<Record<string, PhotoPoint>>;
   readonly stays: readonly PublicText[];
   readonly access: {
     readonly truckStands: PublicText;
@@ -125,6 +123,8 @@ export type Slab = {
   readonly jointSpacingIn: number | null;
   /** Id of a form board of the company. */
   readonly board: string;
+  /** Id of a form strip of the company that its curves are bent of; null where boards are sawn to bend. */
+  readonly curveForm: string | null;
   /** What is done where the board is lower than the slab is thick. */
   readonly shortBoard: 'drop-base' | 'pack';
   readonly note: PublicText | null;
@@ -312,6 +312,23 @@ export type Board = {
   readonly priceUsd: Decimal;
 };
 
+/** A thin strip that curves are formed with. */
+export type Strip = {
+  readonly id: string;
+  readonly thicknessIn: number;
+  /** Null where strips are ripped to the height of the form. */
+  readonly heightIn: number | null;
+  readonly lengthIn: number;
+  /** How far a strip laps the next one, and the form at the end of its curve. */
+  readonly lapIn: number;
+  /** Which way it is bent to the grain of its face. */
+  readonly bent: 'across-grain' | 'along-grain';
+  /** A radius of the company's own; null takes the table's. */
+  readonly leastRadiusIn: number | null;
+  readonly onHandCount: number;
+  readonly priceUsd: Decimal;
+};
+
 export type TaskId =
   | 'set-up'
   | 'saw-cut'
@@ -362,15 +379,30 @@ export type Company = {
   readonly suppliers: Suppliers;
   readonly forms: {
     readonly boards: Readonly<Record<string, Board>>;
+    readonly strips: Readonly<Record<string, Strip>>;
+    /** How far a whole board may stick out past a corner; null where nothing limits it. */
+    readonly runPastIn: number | null;
+    /** Null takes what a saw usually cuts away. */
+    readonly sawKerfIn: number | null;
     readonly stakeSpacingIn: number;
+    /** On curves; null takes the published one. */
+    readonly stakeSpacingCurvedIn: number | null;
     readonly stakePriceUsd: Decimal;
     readonly stakesOnHandCount: number;
+    /** From brace to brace behind the forms; null where they are not braced. */
+    readonly kickerSpacingIn: number | null;
+    readonly screwsPerStakeCount: number | null;
+    readonly releaseCoverageSqFtPerGal: number | null;
   };
   readonly allowances: {
     /** How low the base lies on average. */
     readonly baseUnevennessIn: number;
     readonly spillRatio: number;
     readonly baseMarginIn: number;
+    /** How far a walk along the sides may miss where it began, and a diagonal its check. */
+    readonly closingErrorIn: number;
+    /** How far two pieces measured apart may miss each other and still be joined. */
+    readonly joiningGapIn: number;
   };
   readonly production: Readonly<Record<TaskId, ProductionRow>>;
   readonly pricing: {

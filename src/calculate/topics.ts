@@ -4,21 +4,26 @@ import { calcCost } from './cost/index.ts';
 import { calcCrew, calcLaborRate } from './crew/index.ts';
 import { calcForms } from './forms/index.ts';
 import { calcHaul } from './haul/index.ts';
-import type { Job } from './job.ts';
+import type { Job, TapedShape } from './job.ts';
 import { calcJoints } from './joints/index.ts';
-import { calcOutline } from './outline/index.ts';
+import { calcLayout } from './layout/index.ts';
+import { calcOutline, type TapeLimits } from './outline/index.ts';
 import { calcPrice } from './price/index.ts';
 import { calcReinforcement } from './reinforcement/index.ts';
 import { remember } from './remember.ts';
 import { calcSafety } from './safety/index.ts';
 import { calcTearOut } from './tear-out/index.ts';
+import type { PublicText } from './text.ts';
 
 /** All topics, each remembering its inputs; one set lives as long as one run over a job. */
 export type Topics = ReturnType<typeof newTopics>;
 
 export function newTopics() {
   return {
+    slabShapes: remember(shapesById),
+    existingShapes: remember(shapesById),
     outline: remember(calcOutline),
+    layout: remember(calcLayout),
     tearOut: remember(calcTearOut),
     base: remember(calcBase),
     forms: remember(calcForms),
@@ -32,7 +37,32 @@ export function newTopics() {
     price: remember(calcPrice),
     safety: remember(calcSafety),
     trailersOf: remember(trailersOf),
+    tapeLimits: remember((limits: TapeLimits) => limits),
   };
+}
+
+type Shaped = { readonly id: string; readonly label: PublicText; readonly shape: TapedShape };
+
+/** Label and shape of each thing, as parts of one input: an edit of a thickness leaves every shape as it was. */
+export function shapeParts(
+  things: Readonly<Record<string, Shaped>>,
+): Readonly<Record<string, Shaped['label' | 'shape']>> {
+  return Object.fromEntries(
+    Object.values(things).flatMap(({ id, label, shape }) => [
+      [`${id}.label`, label],
+      [`${id}.shape`, shape],
+    ]),
+  );
+}
+
+function shapesById(parts: ReturnType<typeof shapeParts>): Readonly<Record<string, Shaped>> {
+  const ids = [...new Set(Object.keys(parts).map((key) => key.slice(0, key.lastIndexOf('.'))))];
+  return Object.fromEntries(
+    ids.map((id) => {
+      const label = parts[`${id}.label`] as PublicText;
+      return [id, { id, label, shape: parts[`${id}.shape`] as TapedShape }];
+    }),
+  );
 }
 
 function trailersOf(input: { readonly all: Job['company']['trailers']; readonly ids: readonly string[] }) {

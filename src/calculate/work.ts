@@ -1,11 +1,15 @@
 import type { CoreProblem } from '../problems/index.ts';
+import { mmToIn } from '../units/index.ts';
 import type { TaskFigures } from './crew/index.ts';
 import { type Figure, figure } from './figure.ts';
 import type { Job } from './job.ts';
-import type { Topics } from './topics.ts';
+import { shapeParts, type Topics } from './topics.ts';
 
 /** The results of all topics of one job, without what compares it with other jobs. */
 export type Work = NonNullable<ReturnType<typeof calcWork>['work']>;
+
+/** Between two offsets of a curve: a foot, or a quarter of a metre. */
+const OFFSET_STEP_IN = { us: 12, metric: mmToIn(250) } as const;
 
 /**
  * Runs the topics in their order. Where an outline cannot be closed nothing can be computed from
@@ -16,15 +20,28 @@ export function calcWork(job: Job, topics: Topics) {
   const { slabs, steps, mix } = build;
   const { suppliers } = company;
 
-  const outline = topics.outline({ slabs, existing: site.existing });
+  const { closingErrorIn, joiningGapIn } = company.allowances;
+  const limits = topics.tapeLimits({ closingErrorIn, joiningGapIn });
+  const outline = topics.outline({
+    slabs: topics.slabShapes(shapeParts(slabs)),
+    existing: topics.existingShapes(shapeParts(site.existing)),
+    limits,
+  });
   if (outline.problems.length > 0) return { work: null, problems: outline.problems };
   const shapes = outline.figures;
   const outlines = outline.data.slabs;
+  const layout = topics.layout({
+    shapes,
+    outlines,
+    corners: outline.data.corners,
+    lies: outline.data.lies,
+    stepIn: OFFSET_STEP_IN[job.unitSystem],
+  });
 
   const tearOut = topics.tearOut({ existing: site.existing, slabs, shapes });
   const base = topics.base({ slabs, shapes, allowances: company.allowances, supplier: suppliers.base });
-  const forms = topics.forms({ slabs, shapes, forms: company.forms });
-  const joints = topics.joints({ slabs, shapes, outlines, mix });
+  const forms = topics.forms({ slabs, shapes, outlines, forms: company.forms });
+  const joints = topics.joints({ slabs, shapes, outlines, lies: outline.data.lies, mix });
   const reinforcement = topics.reinforcement({ slabs, shapes, outlines, suppliers });
   const laborRate = topics.laborRate({ plan, labor: company.labor });
   const laborUsdPerHr = laborRate.figures['labor-cost-per-hour'];
@@ -100,6 +117,7 @@ export function calcWork(job: Job, topics: Topics) {
 
   const work = {
     outline,
+    layout,
     tearOut,
     base,
     forms,

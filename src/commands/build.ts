@@ -1,5 +1,6 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { drawingToDxf } from '../export/index.ts';
 import { renderSite } from '../render/index.ts';
 import { type DescribedJob, describeAll } from './describe-all.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
@@ -13,7 +14,7 @@ import { progressOn } from './progress.ts';
 import { PROJECT_DIR } from './project-dir.ts';
 import { showProblems } from './show-problems.ts';
 
-/** Builds all documents of the jobs asked for: HTML, PDF and figures, swapped in as a whole. */
+/** Builds all documents of the jobs asked for: HTML, PDF, figures and plans, swapped in as a whole. */
 export async function build(options: Options): Promise<ExitCode> {
   const prepared = prepareJobs(options);
   if (!prepared.ok) {
@@ -23,6 +24,7 @@ export async function build(options: Options): Promise<ExitCode> {
   return withOutputFolder(options.outputDir, async (nextDir) => {
     const described = describeAll(prepared.jobs);
     await writeFigures(nextDir, prepared.jobs);
+    await writePlans(nextDir, described);
     // All jobs were built where none is named: what else stands in the output is of a job that is gone.
     const built = prepared.jobs.map(({ job }) => job.id);
     const others = options.names.length === 0 ? [] : await readSummaries(options.outputDir, built);
@@ -49,6 +51,16 @@ async function writeFigures(nextDir: string, jobs: readonly PreparedJob[]): Prom
     await mkdir(office, { recursive: true });
     await writeFile(join(office, 'figures.json'), figuresJson(prepared));
     await writeFile(join(office, 'summary.json'), `${JSON.stringify(summaryOf(prepared), null, 2)}\n`);
+  }
+}
+
+async function writePlans(nextDir: string, described: readonly DescribedJob[]): Promise<void> {
+  for (const { id, drawings } of described) {
+    const office = join(nextDir, id, 'office');
+    await mkdir(office, { recursive: true });
+    for (const { name, drawing } of drawings) {
+      await writeFile(join(office, `${name}.dxf`), drawingToDxf(drawing));
+    }
   }
 }
 

@@ -1,14 +1,21 @@
+import type { Drawing } from '../describe/drawing/index.ts';
 import { describeJob } from '../describe/index.ts';
 import type { DocumentToRender } from '../render/index.ts';
 import { en } from '../words/index.ts';
 import type { PreparedJob } from './prepare.ts';
 
-export type DescribedJob = { readonly id: string; readonly documents: readonly DocumentToRender[] };
+export type DescribedJob = {
+  readonly id: string;
+  readonly documents: readonly DocumentToRender[];
+  /** The plans of the job, each with the name of its file. */
+  readonly drawings: readonly { readonly name: string; readonly drawing: Drawing }[];
+};
 
 /** Every document of every job, and in which folder it goes: only the proposal may be sent. */
 export function describeAll(jobs: readonly PreparedJob[]): readonly DescribedJob[] {
   return jobs.map((prepared) => {
     const views = describeJob(prepared, en);
+    const { plan, goesPlan } = views.workOrder;
     return {
       id: prepared.job.id,
       documents: [
@@ -18,6 +25,10 @@ export function describeAll(jobs: readonly PreparedJob[]): readonly DescribedJob
         { kind: 'safety', folder: 'office', name: 'safety', view: views.safety },
         { kind: 'calculation', folder: 'office', name: 'calculation', view: views.calculation },
         { kind: 'binder', folder: 'office', name: 'binder', view: views.binder },
+      ],
+      drawings: [
+        { name: 'plan-new', drawing: plan.drawing },
+        ...(goesPlan === null ? [] : [{ name: 'plan-existing', drawing: goesPlan.drawing }]),
       ],
     };
   });

@@ -10,7 +10,7 @@ import { frameFactsOf } from './parts/frame-facts.ts';
 import { describeProposal } from './proposal/index.ts';
 import { proposalFactsOf } from './proposal-facts.ts';
 import { describeSafety } from './safety/index.ts';
-import type { BinderView, DocumentKind } from './views.ts';
+import type { BinderView, CalculationView, DocumentKind } from './views.ts';
 import { describeWorkOrder } from './work-order/index.ts';
 
 export { figureIds } from './calculation/index.ts';
@@ -28,38 +28,14 @@ const PARTS = [
 ] as const satisfies readonly DocumentKind[];
 
 /** All documents of a job as view models; the binder holds the others. */
-export function describeJob(
-  made: { readonly job: Job; readonly results: JobResults; readonly origins: Origins },
-  words: Words,
-): Described {
-  const { job, results, origins } = made;
-  const { price, cost } = results;
+export function describeJob(made: Made, words: Words): Described {
+  const { job, results } = made;
   const parts = {
     proposal: describeProposal(proposalFactsOf(job, results), words),
     workOrder: describeWorkOrder(job, results, words),
     materials: describeMaterials(job, results, words),
     safety: describeSafety(job, results, words),
-    calculation: describeCalculation(
-      {
-        frame: frameFactsOf(job),
-        topics: results.figures,
-        origins,
-        margin: {
-          cost: cost.figures.total,
-          others: Object.values(job.price.otherCosts).flatMap(({ id, label }) => {
-            const line = cost.figures.lines[`other-${id}`];
-            return line === undefined ? [] : [{ label, cost: line }];
-          }),
-          overhead: price.figures.overhead,
-          margin: price.figures.margin,
-          share: price.figures['margin-share'],
-          total: price.figures.total,
-        },
-        findings: findingsView(job, results.findings, words),
-        contact: [job.client.phone, job.client.email].filter((one) => one !== null),
-      },
-      words,
-    ),
+    calculation: describeCalculationOf(made, words),
   };
   const { documents } = words.common;
   return {
@@ -73,4 +49,33 @@ export function describeJob(
       ...parts,
     },
   };
+}
+
+type Made = { readonly job: Job; readonly results: JobResults; readonly origins: Origins };
+
+/** The calculation sheet alone: every figure, and no drawing to find room for. */
+export function describeCalculationOf(made: Made, words: Words): CalculationView {
+  const { job, results, origins } = made;
+  const { price, cost } = results;
+  return describeCalculation(
+    {
+      frame: frameFactsOf(job),
+      topics: results.figures,
+      origins,
+      margin: {
+        cost: cost.figures.total,
+        others: Object.values(job.price.otherCosts).flatMap(({ id, label }) => {
+          const line = cost.figures.lines[`other-${id}`];
+          return line === undefined ? [] : [{ label, cost: line }];
+        }),
+        overhead: price.figures.overhead,
+        margin: price.figures.margin,
+        share: price.figures['margin-share'],
+        total: price.figures.total,
+      },
+      findings: findingsView(job, results.findings, words),
+      contact: [job.client.phone, job.client.email].filter((one) => one !== null),
+    },
+    words,
+  );
 }

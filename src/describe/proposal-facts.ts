@@ -1,9 +1,10 @@
 import { num } from '../calculate/figure.ts';
 import type { JobResults } from '../calculate/index.ts';
-import type { Job } from '../calculate/job.ts';
+import type { Job, Slab } from '../calculate/job.ts';
 import { thingNamed } from '../calculate/parts.ts';
 import { addDaysOn } from '../units/index.ts';
 import { frameFactsOf } from './parts/frame-facts.ts';
+import { slabArea } from './parts/plan-areas.ts';
 import type { ProposalFacts } from './proposal/index.ts';
 
 /**
@@ -56,9 +57,10 @@ export function proposalFactsOf(job: Job, results: JobResults): ProposalFacts {
   };
 }
 
-function slabFacts(slab: Job['build']['slabs'][string], results: JobResults): ProposalFacts['slabs'][number] {
+function slabFacts(slab: Slab, results: JobResults): ProposalFacts['slabs'][number] {
   const shape = thingNamed(results.outline.figures.slabs, slab.id, 'slab');
   const joints = thingNamed(results.joints.figures.slabs, slab.id, 'slab');
+  const layout = thingNamed(results.layout.figures.slabs, slab.id, 'slab');
   return {
     id: slab.id,
     label: slab.label,
@@ -71,19 +73,11 @@ function slabFacts(slab: Job['build']['slabs'][string], results: JobResults): Pr
     reinforcement: slab.reinforcement,
     panelCount: num(joints['panels-along']) * num(joints['panels-across']),
     longestPanelIn: Math.max(num(joints['panel-length']), num(joints['panel-width'])),
-    rounded: Object.entries(shape.corners).map(([name, corner]) => ({
-      corner: Number(name.replace('corner-', '')),
-      radiusIn: num(corner.radius),
-    })),
+    curveRadiiIn: Object.values(layout.curves ?? {}).map(({ radius }) => num(radius)),
     alongHouseFt: num(shape['along-house']),
     alongStaysFt: num(shape['along-stays']),
     note: slab.note,
-    plan: {
-      label: slab.label,
-      outline: thingNamed(results.outline.data.slabs, slab.id, 'slab'),
-      role: 'new',
-      joints: thingNamed(results.joints.data.lines, slab.id, 'slab'),
-    },
+    plan: slabArea(results, slab),
   };
 }
 

@@ -133,10 +133,14 @@ export type WorkOrderView = {
   readonly plan: FiguredDrawing;
   readonly goesPlan: FiguredDrawing | null;
   readonly facts: readonly FactView[];
+  readonly photos: ListView | null;
   readonly protect: ListView | null;
   readonly slabs: TableView;
-  readonly corners: TableView | null;
+  readonly curves: TableView | null;
+  readonly turns: TableView | null;
+  readonly checks: TableView | null;
   readonly forms: TableView;
+  readonly formPieces: TableView | null;
   readonly joints: TableView;
   readonly steel: TableView | null;
   readonly loads: TableView | null;

@@ -4,23 +4,54 @@ import { crossSqIn, type Point, type Ring } from './outline.ts';
 /**
  * The first two edges of a ring that cross, touch away from their common corner, or fold back on each
  * other, by edge number from 1; null for a sound ring. Arcs are taken as fine chords.
+ *
+ * Chords are swept along the longer side of the box around the ring, so that each meets only those
+ * beside it: the time grows as n log n where the ring does not double back on itself all along.
  */
 export function selfCrossing(ring: Ring): readonly [number, number] | null {
   const chords = chordsOf(ring).filter((chord) => !isSamePoint(chord.from, chord.to));
-  for (const [index, first] of chords.entries()) {
-    for (let other = index + 1; other < chords.length; other += 1) {
-      const second = chords[other];
-      if (second === undefined) continue;
-      const follows = other === index + 1;
-      const closes = index === 0 && other === chords.length - 1;
-      const crosses =
-        follows || closes
-          ? foldsBack(follows ? first : second, follows ? second : first)
-          : segmentsMeet(first, second);
-      if (crosses) return [first.edgeNumber, second.edgeNumber];
-    }
+  const count = chords.length;
+  let first: Pair | null = null;
+  for (const [index, other] of nearPairs(chords)) {
+    const [one, two] = [chords[index], chords[other]];
+    if (one === undefined || two === undefined) continue;
+    const follows = other === index + 1;
+    const closes = index === 0 && other === count - 1;
+    const crosses =
+      follows || closes ? foldsBack(follows ? one : two, follows ? two : one) : segmentsMeet(one, two);
+    if (crosses && (first === null || isBefore([index, other], first))) first = [index, other];
   }
-  return null;
+  if (first === null) return null;
+  const [one, two] = [chords[first[0]], chords[first[1]]];
+  return one === undefined || two === undefined ? null : [one.edgeNumber, two.edgeNumber];
+}
+
+type Pair = readonly [number, number];
+
+function isBefore(one: Pair, other: Pair): boolean {
+  return one[0] < other[0] || (one[0] === other[0] && one[1] < other[1]);
+}
+
+/** Pairs of chords whose boxes meet, the one with the lower index first. */
+function* nearPairs(chords: readonly Chord[]): Generator<Pair> {
+  const boxes = chords.map(({ from, to }, index) => ({
+    index,
+    x: [Math.min(from.xIn, to.xIn), Math.max(from.xIn, to.xIn)] as const,
+    y: [Math.min(from.yIn, to.yIn), Math.max(from.yIn, to.yIn)] as const,
+  }));
+  const extent = (axis: 'x' | 'y') =>
+    boxes.reduce((most, box) => Math.max(most, box[axis][1]), -Infinity) -
+    boxes.reduce((least, box) => Math.min(least, box[axis][0]), Infinity);
+  const [along, across] = extent('x') >= extent('y') ? (['x', 'y'] as const) : (['y', 'x'] as const);
+  let open: typeof boxes = [];
+  for (const box of boxes.toSorted((one, other) => one[along][0] - other[along][0])) {
+    open = open.filter((other) => other[along][1] >= box[along][0]);
+    for (const other of open) {
+      const meet = other[across][1] >= box[across][0] && other[across][0] <= box[across][1];
+      if (meet) yield box.index < other.index ? [box.index, other.index] : [other.index, box.index];
+    }
+    open.push(box);
+  }
 }
 
 /** Whether two straight pieces have a point in common, ends included. */

@@ -3,9 +3,11 @@ export {
   arcOf,
   bulgeFromRise,
   circularSegmentAreaSqIn,
+  edgeLengthIn,
   pointOnArc,
   sectorAreaSqIn,
 } from './arc.ts';
+export { type Bend, type BendEdgesResult, bendEdges } from './bend-edges.ts';
 export {
   moveOutline,
   orient,
@@ -15,10 +17,16 @@ export {
   turnOutline,
   withEdgeKinds,
 } from './build.ts';
+export { circleRing, sectorRing } from './circle.ts';
 export { clipLineToOutline, clipSegmentToOutline, type Line, type Stretch } from './clip.ts';
 export { segmentsMeet, selfCrossing } from './crossing.ts';
 export { radiusFromSetbackIn, type SimpleCurve, simpleCurve } from './curve.ts';
+export { type DiagonalCheck, type DiagonalCulprit, diagonalCheck } from './diagonal-check.ts';
 export { type Chord, chordsOf } from './flatten.ts';
+export { type FourSidesIn, type FourSidesResult, fourSidesRing } from './four-sides.ts';
+export { type JoinResult, joinAlongEdge } from './join.ts';
+export { jointMiss } from './joint-miss.ts';
+export { type Kink, kinksOf } from './kinks.ts';
 export {
   type Bounds,
   boundsOf,
@@ -31,6 +39,13 @@ export {
   ringAreaSqIn,
 } from './measure.ts';
 export {
+  chordOffsets,
+  type Deflection,
+  deflectionsAlong,
+  type Offset,
+  tangentOffsets,
+} from './offsets.ts';
+export {
   distanceIn,
   type Edge,
   type EdgeKind,
@@ -40,4 +55,19 @@ export {
   type Ring,
   type Vertex,
 } from './outline.ts';
-export { type RoundCornersResult, type RoundedCorner, roundCorners } from './round-corners.ts';
+export { isWithin, overlapAreaSqIn, unionAreaSqIn } from './overlap.ts';
+export { type CornerDoesNotFit, type RoundCornersResult, roundCorners } from './round-corners.ts';
+export type { CornerArc, RoundedCorner } from './rounded-corner.ts';
+export type { Rounding } from './rounding.ts';
+export { outOfSquare, type SquareTriple, squareTriple } from './squaring.ts';
+export { stretchOutline } from './stretch.ts';
+export { type StripEdges, type StripProblem, type StripResult, type StripTurn, stripRing } from './strip.ts';
+export type { StripPiece, TurnRounding } from './strip-pieces.ts';
+export { linesAcross, linesAlong, type StripLine } from './strip-stations.ts';
+export type { TurnLayout, TurnWidths } from './strip-turn.ts';
+export type { TapeSlip } from './tape-slip.ts';
+export { type SwingTies, swingTies } from './ties.ts';
+export { trapezoidRing } from './trapezoid.ts';
+export { type ClosedTraverse, type Closure, closeTraverse, type WalkedSide } from './traverse.ts';
+export { type TiedCorner, type TrianglesResult, trianglesRing } from './triangles.ts';
+export { compoundTangents, reverseCurve } from './two-arcs.ts';

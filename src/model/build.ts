@@ -33,6 +33,7 @@ function slabOf(id: string, input: SlabInput): Slab {
     finish: input.finish,
     jointSpacingIn: inCoreUnitOrNull(input['joint-spacing']),
     board: input.board,
+    curveForm: input['curve-form'] ?? null,
     shortBoard: input['short-board'],
     note: input.note ?? null,
     crewNote: input['crew-note'] ?? null,

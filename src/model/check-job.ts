@@ -26,6 +26,11 @@ function checkBuild(finder: Finder): void {
     checkOutline(finder, path, 'slab');
     checkReinforcement(finder, `${path}.reinforcement`);
     checkId(finder, `${path}.board`, { thing: 'board', below: 'company.forms.boards' });
+    checkId(finder, `${path}.curve-form`, {
+      thing: 'form-strip',
+      below: 'company.forms.strips',
+      mayBeNone: finder.origins.has('company.forms'),
+    });
   }
 }
 

@@ -1,25 +1,67 @@
 import type { Thing } from '../problems/index.ts';
+import { checkBase } from './check-base.ts';
+import { checkBends } from './check-bends.ts';
+import { checkRoundings } from './check-roundings.ts';
+import {
+  ADDED_BASES,
+  BASES,
+  type Base,
+  CUT_OUT_BASES,
+  type Numbering,
+  numberingOf,
+} from './outline-bases.ts';
 import { childrenOf } from './paths.ts';
 import type { Finder } from './problems-found.ts';
 
-const RECTANGLE_CORNERS = 4;
-const FEWEST_CORNERS = 3;
-
-/** One outline, of at least three corners, and roundings and edges only where there are corners. */
+/** One base of its own, and roundings, bends and edges only where there are corners and edges. */
 export function checkOutline(finder: Finder, path: string, thing: Thing): void {
-  const { origins, add } = finder;
-  const isRectangle = origins.has(`${path}.rectangle`);
-  const hasCorners = origins.has(`${path}.corners`);
-  if (!isRectangle && !hasCorners) return add(path, 'no-outline', { thing });
-  if (isRectangle && hasCorners) return add(`${path}.corners`, 'two-outlines', { thing });
+  checkParts(finder, `${path}.cut-outs`, 'cut-out', CUT_OUT_BASES);
+  checkParts(finder, `${path}.added`, 'added-piece', ADDED_BASES);
 
-  const cornerCount = isRectangle ? RECTANGLE_CORNERS : childrenOf(`${path}.corners`, origins).length;
-  const count = String(cornerCount);
-  if (cornerCount < FEWEST_CORNERS) return add(`${path}.corners`, 'too-few-corners', { count });
-  for (const corner of childrenOf(`${path}.rounded`, origins)) {
-    if (Number(corner) > cornerCount) add(`${path}.rounded.${corner}`, 'no-such-corner', { corner, count });
+  const base = onlyBase(finder, path, thing, BASES);
+  if (base === null || !checkBase(finder, path, base)) return;
+  if (base === 'strip') return checkWithoutNumbers(finder, path);
+  const numbering = numberingOf(base, path, finder.origins);
+  if (numbering === null) return;
+  checkRoundings(finder, path, numbering);
+  checkBends(finder, path, numbering);
+  checkEdges(finder, path, numbering);
+}
+
+/** What is left out of an outline or joined to it. */
+function checkParts(finder: Finder, path: string, thing: Thing, known: readonly Base[]): void {
+  for (const id of childrenOf(path, finder.origins)) {
+    const base = onlyBase(finder, `${path}.${id}`, thing, known);
+    if (base !== null) checkBase(finder, `${path}.${id}`, base);
   }
+}
+
+function onlyBase(finder: Finder, path: string, thing: Thing, known: readonly Base[]): Base | null {
+  const { origins, add } = finder;
+  const [first, ...others] = known.filter((base) => origins.has(`${path}.${base}`));
+  if (first === undefined) add(path, 'no-outline', { thing, known });
+  for (const second of others)
+    add(`${path}.${second}`, 'two-outlines', { thing, first: first ?? '', second });
+  return others.length === 0 ? (first ?? null) : null;
+}
+
+const WITH_NUMBERS = [
+  'rounded',
+  'rounded-to-radius',
+  'rounded-by-chord',
+  'rounded-by-two-arcs',
+  'bent',
+  'edges',
+] as const;
+
+function checkWithoutNumbers({ origins, add }: Finder, path: string): void {
+  for (const key of WITH_NUMBERS) {
+    if (origins.has(`${path}.${key}`)) add(`${path}.${key}`, 'not-with-strip', { key });
+  }
+}
+
+function checkEdges({ origins, add }: Finder, path: string, { edges }: Numbering): void {
   for (const edge of childrenOf(`${path}.edges`, origins)) {
-    if (Number(edge) > cornerCount) add(`${path}.edges.${edge}`, 'no-such-edge', { edge, count });
+    if (Number(edge) > edges) add(`${path}.edges.${edge}`, 'no-such-edge', { edge, count: String(edges) });
   }
 }

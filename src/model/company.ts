@@ -1,7 +1,8 @@
 import type { Company, ProductionRow, TaskId } from '../calculate/job.ts';
 import type { CompanySections, PricingSection, ProductionSection } from '../read/index.ts';
+import { SHIPPED } from './constants.ts';
 import { formsOf, machinesOf, towVehicleOf, trailersOf } from './equipment.ts';
-import { inCoreUnit, mapThings } from './quantity.ts';
+import { inCoreUnit, inCoreUnitOrNull, mapThings } from './quantity.ts';
 import { placesOf, suppliersOf } from './suppliers.ts';
 
 export function companyOf(input: CompanySections): Company {
@@ -31,6 +32,8 @@ export function companyOf(input: CompanySections): Company {
       baseUnevennessIn: inCoreUnit(allowances['base-unevenness']),
       spillRatio: inCoreUnit(allowances.spill),
       baseMarginIn: inCoreUnit(allowances['base-margin']),
+      closingErrorIn: inCoreUnitOrNull(allowances['closing-error']) ?? SHIPPED.closingErrorIn,
+      joiningGapIn: inCoreUnitOrNull(allowances['joining-gap']) ?? SHIPPED.joiningGapIn,
     },
     production: productionOf(input.production),
     pricing: pricingOf(input.pricing),

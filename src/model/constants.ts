@@ -15,6 +15,14 @@ export const SHIPPED = {
   steel: 'none',
   reinforcement: { kind: 'none' },
   minimumUsd: new Usd(0),
+  bent: 'across-grain',
+  trapezoidOffsetIn: 0,
+  triangleSide: 'left',
+  edge: 'formed',
+  turnedRad: 0,
+  // What a tape drawn tight by two people is good for around a yard: common practice, no source.
+  closingErrorIn: 2,
+  joiningGapIn: 1,
 } as const;
 
 /** The origins of the constants that a job takes, by job path. */
@@ -33,6 +41,32 @@ export function shippedOrigins(origins: Origins): ReadonlyMap<string, Origin> {
   }
   for (const id of childrenOf('build.slabs', origins))
     add(`build.slabs.${id}.reinforcement`, SHIPPED.reinforcement.kind);
+  for (const path of outlinePaths(origins)) addOutline(path, origins, add);
+  add('company.allowances.closing-error', `${SHIPPED.closingErrorIn} in`);
+  add('company.allowances.joining-gap', `${SHIPPED.joiningGapIn} in`);
+  for (const id of childrenOf('company.forms.strips', origins)) {
+    add(`company.forms.strips.${id}.bent`, SHIPPED.bent);
+  }
   for (const id of childrenOf('company.places', origins)) add(`company.places.${id}.minimum`, '$0');
   return shipped;
 }
+
+/** Every outline of a job, and the parts that are left out of one or joined to it. */
+function outlinePaths(origins: Origins): readonly string[] {
+  const below = (path: string) => childrenOf(path, origins).map((id) => `${path}.${id}`);
+  return ['site.existing', 'build.slabs']
+    .flatMap(below)
+    .flatMap((path) => [path, ...below(`${path}.cut-outs`), ...below(`${path}.added`)]);
+}
+
+function addOutline(path: string, origins: Origins, add: (path: string, text: string) => void): void {
+  add(`${path}.turned`, `${SHIPPED.turnedRad} deg`);
+  if (origins.has(`${path}.trapezoid`)) add(`${path}.trapezoid.offset`, `${SHIPPED.trapezoidOffsetIn} in`);
+  for (const index of childrenOf(`${path}.triangles.corners`, origins)) {
+    add(`${path}.triangles.corners.${index}.side`, SHIPPED.triangleSide);
+  }
+  if (!origins.has(`${path}.strip`)) return;
+  for (const end of STRIP_SIDES) add(`${path}.strip.${end}`, SHIPPED.edge);
+}
+
+const STRIP_SIDES = ['start', 'end', 'left', 'right'] as const;

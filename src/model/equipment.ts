@@ -1,6 +1,7 @@
 import type { Company, Machine, TowVehicle, Trailer } from '../calculate/job.ts';
 import type { FormsSection, MachinesSection, TowVehicleSection, TrailersSection } from '../read/index.ts';
-import { inCoreUnit, mapThings } from './quantity.ts';
+import { SHIPPED } from './constants.ts';
+import { inCoreUnit, inCoreUnitOrNull, mapThings } from './quantity.ts';
 
 export function machinesOf(input: MachinesSection): Readonly<Record<string, Machine>> {
   return mapThings(input, (id, { label, kind, cost, cab, wet }) => ({ id, label, kind, cost, cab, wet }));
@@ -43,8 +44,25 @@ export function formsOf(input: FormsSection): Company['forms'] {
       onHandCount: board['on-hand'],
       priceUsd: board.price,
     })),
+    strips: mapThings(input.strips ?? {}, (id, strip) => ({
+      id,
+      thicknessIn: inCoreUnit(strip.thickness),
+      heightIn: inCoreUnitOrNull(strip.height),
+      lengthIn: inCoreUnit(strip.length),
+      lapIn: inCoreUnit(strip.lap),
+      bent: strip.bent ?? SHIPPED.bent,
+      leastRadiusIn: inCoreUnitOrNull(strip['least-radius']),
+      onHandCount: strip['on-hand'],
+      priceUsd: strip.price,
+    })),
+    runPastIn: inCoreUnitOrNull(input['run-past']),
+    sawKerfIn: inCoreUnitOrNull(input['saw-kerf']),
     stakeSpacingIn: inCoreUnit(input['stake-spacing']),
+    stakeSpacingCurvedIn: inCoreUnitOrNull(input['stake-spacing-curved']),
     stakePriceUsd: input['stake-price'],
     stakesOnHandCount: input['stakes-on-hand'],
+    kickerSpacingIn: inCoreUnitOrNull(input['kicker-spacing']),
+    screwsPerStakeCount: input['screws-per-stake'] ?? null,
+    releaseCoverageSqFtPerGal: inCoreUnitOrNull(input['release-coverage']),
   };
 }

@@ -30,17 +30,22 @@ export function aFinder(origins: Origins, folder: string): Finder {
 }
 
 /** What an id may be: the things below a job path, whether or not they could be read. */
-export type Known = { readonly thing: Thing; readonly below: string };
+export type Known = {
+  readonly thing: Thing;
+  readonly below: string;
+  /** Whether their section was read and may hold none, so that an id names nothing even then. */
+  readonly mayBeNone?: boolean;
+};
 
 /**
  * Adds a problem where the id written at a path is not one of the things below another. Nothing is
  * said where no id stands, where it is no id at all (its own problem says so), or where none of the
  * things stands in the files.
  */
-export function checkId(finder: Finder, path: string, { thing, below }: Known): void {
+export function checkId(finder: Finder, path: string, { thing, below, mayBeNone = false }: Known): void {
   const id = idAt(path, finder.origins);
   const known = childrenOf(below, finder.origins);
-  if (id === null || known.length === 0 || known.includes(id)) return;
+  if (id === null || known.includes(id) || (known.length === 0 && !mayBeNone)) return;
   finder.add(path, 'unknown-id', { id, thing, nearest: nearestName(id, known), known });
 }
 

@@ -1,4 +1,11 @@
-import { divideR, type Quantity, type Rational, rationalToNumber } from '../units/index.ts';
+import {
+  divideR,
+  type Quantity,
+  type Rational,
+  rational,
+  rationalToNumber,
+  type Turn,
+} from '../units/index.ts';
 
 /** A measured value in the unit of the core (in, sq ft, lb, h, ratio…), as the nearest double. */
 export function inCoreUnit(quantity: Quantity): number {
@@ -13,6 +20,19 @@ export function inUnitOf(quantity: Quantity, baseUnits: Rational): number {
 /** As `inCoreUnit`, null where nothing is given. */
 export function inCoreUnitOrNull(quantity: Quantity | undefined): number | null {
   return quantity === undefined ? null : inCoreUnit(quantity);
+}
+
+const HALF_CIRCLE_DEG = rational(180);
+
+/** Degrees in radians: the share of a half circle, exact, times pi. */
+export function inRadians(angleDeg: Rational): number {
+  return rationalToNumber(divideR(angleDeg, HALF_CIRCLE_DEG)) * Math.PI;
+}
+
+/** A turn in radians, to the left where positive. Straight is 0, never -0. */
+export function turnRadOf(turn: Turn): number {
+  const angleRad = inRadians(turn.angleDeg);
+  return turn.side === 'left' ? angleRad : 0 - angleRad;
 }
 
 /** Each thing of a map with its id, mapped. */

@@ -38,13 +38,13 @@ export function resolveJob(
   id: string = input.id,
 ): ResolvedJob {
   const own = overrideCompany(company, input);
-  const origins = new Map<string, Origin>([...input.origins, ...own.origins]);
-  const finder = aFinder(origins, input.folder);
+  const written = new Map<string, Origin>([...input.origins, ...own.origins]);
+  const finder = aFinder(written, input.folder);
   checkJob(finder);
   checkProduction(finder);
-  const names = input.sections.job?.['rule-sets'] ?? (origins.has('job.rule-sets') ? [] : SHIPPED.ruleSets);
+  const names = input.sections.job?.['rule-sets'] ?? (written.has('job.rule-sets') ? [] : SHIPPED.ruleSets);
   const jobRules = rulesOf(finder, names, rules, own.sections.rules);
-  for (const [path, origin] of shippedOrigins(origins)) origins.set(path, origin);
+  const origins = new Map([...written, ...shippedOrigins(written)]);
 
   const problems = [...input.problems, ...own.problems, ...finder.found];
   const isSound = [problems, company.problems, rules.problems].every((list) => list.length === 0);

@@ -1,38 +1,41 @@
-import type { TapedShape } from '../calculate/job.ts';
-import type { ExistingInput, SlabInput } from '../read/index.ts';
+import type { PlacedBase, TapedShape } from '../calculate/job.ts';
+import type { OutlineInput, SimpleBaseInput } from '../read/index.ts';
 import type { Quantity } from '../units/index.ts';
-import { inCoreUnit } from './quantity.ts';
+import { SHIPPED } from './constants.ts';
+import { inCoreUnit, inRadians, mapThings } from './quantity.ts';
+import { baseOf, pointOf, simpleBaseOf } from './shape-base.ts';
+import { bendsOf, roundingsOf } from './shape-changes.ts';
 
-type OutlineInput = Pick<ExistingInput | SlabInput, 'rectangle' | 'corners' | 'rounded' | 'edges' | 'at'>;
-
-/** @throws {RangeError} If neither a rectangle nor corners are given, which the checks refuse. */
+/** @throws {RangeError} If it is not one base, or a bend says nothing, which the checks refuse. */
 export function shapeOf(input: OutlineInput): TapedShape {
+  const { taped } = input;
   return {
     base: baseOf(input),
-    rounded: Object.entries(input.rounded ?? {}).map(([corner, setback]) => ({
-      corner: Number(corner),
-      setbackIn: inCoreUnit(setback),
-    })),
+    rounded: roundingsOf(input),
+    bent: bendsOf(input.bent ?? {}),
     edges: Object.entries(input.edges ?? {}).map(([edge, kind]) => ({ edge: Number(edge), kind })),
+    cutOuts: mapThings(input['cut-outs'] ?? {}, (id, cutOut) => ({
+      id,
+      label: cutOut.label,
+      ...placedBaseOf(cutOut),
+      around: cutOut.around,
+    })),
+    added: mapThings(input.added ?? {}, (id, piece) => ({ id, label: piece.label, ...placedBaseOf(piece) })),
+    taped: taped === undefined ? null : { how: taped.how, slope: inCoreUnit(taped.slope), runs: taped.runs },
     at: input.at === undefined ? null : pointOf(input.at),
+    turnedRad: turnedRadOf(input.turned),
   };
 }
 
-function baseOf({ rectangle, corners }: OutlineInput): TapedShape['base'] {
-  if (rectangle !== undefined) {
-    return {
-      kind: 'rectangle',
-      lengthIn: inCoreUnit(rectangle.length),
-      widthIn: inCoreUnit(rectangle.width),
-    };
-  }
-  if (corners === undefined) throw new RangeError('an outline needs a rectangle or corners');
-  return { kind: 'corners', points: corners.map(pointOf) };
+type PlacedInput = SimpleBaseInput & {
+  readonly at: readonly Quantity<'length'>[];
+  readonly turned?: Quantity<'angle'> | undefined;
+};
+
+function placedBaseOf(input: PlacedInput): PlacedBase {
+  return { base: simpleBaseOf(input), at: pointOf(input.at), turnedRad: turnedRadOf(input.turned) };
 }
 
-function pointOf(place: readonly Quantity<'length'>[]): { xIn: number; yIn: number } {
-  const [along, across] = place;
-  if (along === undefined || across === undefined)
-    throw new RangeError(`a place needs two lengths, got ${place.length}`);
-  return { xIn: inCoreUnit(along), yIn: inCoreUnit(across) };
+function turnedRadOf(turned: Quantity<'angle'> | undefined): number {
+  return turned === undefined ? SHIPPED.turnedRad : inRadians(turned.value);
 }

@@ -3,11 +3,19 @@ import type { ExistingInput, SiteSection } from '../read/index.ts';
 import { SHIPPED } from './constants.ts';
 import { inCoreUnit, inCoreUnitOrNull, mapThings } from './quantity.ts';
 import { shapeOf } from './shape.ts';
+import { pointOf } from './shape-base.ts';
 
 export function siteOf(input: SiteSection): Site {
   const { access, emergency } = input;
   return {
     existing: mapThings(input.existing ?? {}, existingOf),
+    northDeg: inCoreUnitOrNull(input.north),
+    photoPoints: mapThings(input['photo-points'] ?? {}, (id, { label, at, looking }) => ({
+      id,
+      label,
+      at: pointOf(at),
+      lookingDeg: inCoreUnit(looking),
+    })),
     stays: input.stays ?? [],
     access: {
       truckStands: access['truck-stands'],

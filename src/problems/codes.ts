@@ -103,11 +103,36 @@ export type ProblemParts = WithoutUnit &
     readonly 'named-twice': { readonly id: string };
     readonly 'no-slab': Nothing;
     readonly 'nobody-named': Nothing;
-    readonly 'no-outline': { readonly thing: Thing };
-    readonly 'two-outlines': { readonly thing: Thing };
+    readonly 'no-outline': { readonly thing: Thing; readonly known: readonly string[] };
+    readonly 'two-outlines': { readonly thing: Thing; readonly first: string; readonly second: string };
     readonly 'too-few-corners': { readonly count: string };
+    readonly 'too-few-sides': { readonly count: string };
+    readonly 'first-side-turns': Nothing;
+    readonly 'side-without-turn': { readonly side: string };
+    readonly 'corner-not-fixed': {
+      readonly corner: string;
+      readonly named: string;
+      readonly known: readonly string[];
+    };
+    readonly 'corner-named-twice': { readonly named: string };
+    readonly 'line-empty': Nothing;
+    readonly 'piece-unclear': { readonly piece: string; readonly known: readonly string[] };
+    readonly 'piece-lacks': { readonly piece: string; readonly key: string; readonly example: string };
+    readonly 'piece-extra': { readonly piece: string; readonly key: string };
+    readonly 'turn-not-between-straights': { readonly piece: string };
+    readonly 'not-with-strip': { readonly key: string };
     readonly 'no-such-corner': { readonly corner: string; readonly count: string };
     readonly 'no-such-edge': { readonly edge: string; readonly count: string };
+    readonly 'corner-rounded-twice': {
+      readonly corner: string;
+      readonly first: string;
+      readonly second: string;
+    };
+    readonly 'corner-beside-arc': { readonly corner: string; readonly edge: string };
+    readonly 'edge-is-arc': { readonly edge: string };
+    readonly 'bend-unclear': { readonly known: readonly string[] };
+    readonly 'bend-without-side': { readonly key: string };
+    readonly 'bend-with-side': Nothing;
     readonly 'reinforcement-unclear': Nothing;
     readonly 'bars-without-spacing': Nothing;
     readonly 'spacing-without-bars': Nothing;
@@ -126,6 +151,58 @@ type CorePartsByCode = {
     readonly corner: string;
     readonly wanted: string;
     readonly available: string;
+    /** Radius of the largest single arc that fits. */
+    readonly mostRadius: string;
+  };
+  readonly 'corner-runs-straight-on': { readonly corner: string };
+  readonly 'first-turn-too-large': { readonly corner: string; readonly turn: string; readonly most: string };
+  readonly 'sides-do-not-close': {
+    readonly error: string;
+    /** Degrees, from along, to the left. */
+    readonly direction: string;
+    /** Percent of the length of all sides. */
+    readonly share: string;
+    readonly allowed: string;
+  };
+  readonly 'four-sides-impossible': { readonly edge: string; readonly least: string; readonly most: string };
+  readonly 'diagonals-disagree': {
+    readonly miss: string;
+    readonly computed: string;
+    /** Number of the edge that would explain it, `diagonal` or `other-diagonal`; empty where none does. */
+    readonly culprit: string;
+    readonly wouldBe: string;
+  };
+  readonly 'triangle-impossible': {
+    readonly corner: string;
+    readonly first: string;
+    readonly second: string;
+    readonly least: string;
+    readonly most: string;
+  };
+  readonly 'strip-too-tight': { readonly piece: string; readonly radius: string; readonly least: string };
+  readonly 'strip-setback-too-long': { readonly piece: string; readonly back: string; readonly most: string };
+  readonly 'strip-straight-too-short': {
+    readonly piece: string;
+    readonly length: string;
+    readonly least: string;
+  };
+  readonly 'strip-width-on-arc': { readonly piece: string };
+  readonly 'radius-too-small': { readonly edge: string; readonly radius: string; readonly least: string };
+  readonly 'bend-point-on-edge': { readonly edge: string };
+  readonly 'cut-out-outside': { readonly cutOut: string; readonly by: string };
+  readonly 'cut-outs-overlap': { readonly first: string; readonly second: string };
+  readonly 'added-does-not-touch': {
+    readonly piece: string;
+    /** Empty where no edge of the piece runs along one of the shape. */
+    readonly miss: string;
+    readonly allowed: string;
+  };
+  readonly 'slabs-overlap': { readonly first: string; readonly second: string; readonly area: string };
+  readonly 'slabs-miss': {
+    readonly first: string;
+    readonly second: string;
+    readonly miss: string;
+    readonly allowed: string;
   };
   readonly 'truck-below-increment': { readonly truck: string; readonly increment: string };
   readonly 'starts-on-weekend': { readonly on: string; readonly weekday: string };

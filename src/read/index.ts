@@ -11,6 +11,7 @@ export type {
   TowVehicleSection,
   TrailersSection,
 } from './schema/equipment.ts';
+export type { BendInput, OutlineInput, SimpleBaseInput, StripInput } from './schema/outline.ts';
 export type { PlanSection } from './schema/plan.ts';
 export type { EditInput, PriceSection } from './schema/price.ts';
 export type { PricingSection } from './schema/pricing.ts';

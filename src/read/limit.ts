@@ -23,10 +23,11 @@ const KINDS: readonly QuantityKind[] = [
   'density',
   'strength',
   'duration',
+  'angle',
 ];
 
 /**
- * A limit in the unit of its figure: inches, sq ft, lb, lb per cu ft, psi, hours, a ratio for `%` and
+ * A limit in the unit of its figure: inches, sq ft, lb, lb per cu ft, psi, hours, degrees, a ratio for `%` and
  * `1:48`, dollars; `1 day` and `3 each` count, and a bare number or fraction is a ratio of two like
  * things (`1.5`, `1/3`).
  *

@@ -52,5 +52,13 @@ export function examplesOf(schema: z.core.$ZodType | undefined): readonly string
   if (schema === undefined) return [];
   if (schema instanceof z.ZodEnum) return schema.options.map(String);
   const examples: unknown = z.globalRegistry.get(schema)?.['examples'];
-  return Array.isArray(examples) ? examples.filter((example) => typeof example === 'string') : [];
+  return Array.isArray(examples) ? examples.map(inOneLine) : [];
+}
+
+/** An example as it would stand in a file, lists and maps in brackets. */
+function inOneLine(example: unknown): string {
+  if (Array.isArray(example)) return `[${example.map(inOneLine).join(', ')}]`;
+  if (typeof example !== 'object' || example === null) return String(example);
+  const entries = Object.entries(example).map(([key, value]) => `${key}: ${inOneLine(value)}`);
+  return `{ ${entries.join(', ')} }`;
 }

@@ -77,7 +77,7 @@ function pathData(parts: readonly PathPart[]): string {
           return `L${points(part.xIn)} ${points(part.yIn)}`;
         case 'arc': {
           const radius = points(part.radiusIn);
-          const flags = `${part.isLarge ? 1 : 0} ${part.isClockwise ? 1 : 0}`;
+          const flags = `${Math.abs(part.bulge) > 1 ? 1 : 0} ${part.bulge < 0 ? 1 : 0}`;
           return `A${radius} ${radius} 0 ${flags} ${points(part.xIn)} ${points(part.yIn)}`;
         }
         case 'close':

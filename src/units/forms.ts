@@ -26,6 +26,7 @@ export const EXAMPLES: Readonly<Record<QuantityKind, readonly string[]>> = {
   strength: ['4000 psi', '30 MPa'],
   speed: ['10 mph', '16 km/h'],
   coverage: ['200 sq ft per gal', '5 m2 per L'],
+  angle: ['45 deg', '22 1/2 deg', '90°'],
 };
 
 const UNITS_SHOWN: Readonly<Record<Exclude<QuantityKind, 'length'>, readonly string[]>> = {
@@ -40,6 +41,7 @@ const UNITS_SHOWN: Readonly<Record<Exclude<QuantityKind, 'length'>, readonly str
   strength: ['psi', 'MPa'],
   speed: ['mph', 'km/h'],
   coverage: ['sq ft per gal', 'm2 per L'],
+  angle: ['deg'],
 };
 
 /**
@@ -55,7 +57,7 @@ export function formsOf(quantity: Quantity): readonly string[] {
     if (unit !== quantity.unit)
       forms.push(formatQuantity({ ...quantity, unit, value: rounded(quantity, unit) }));
   }
-  if (forms.length === 1) forms.push(...forms.map((form) => form.replace(' ', '')));
+  if (forms.length === 1) forms.push(...forms.map((form) => form.replace(' deg', '°').replace(' ', '')));
   return [...new Set(forms.map(asTyped))].slice(0, 3);
 }
 
@@ -89,5 +91,8 @@ function threeDigits(value: Rational): Rational {
 
 /** As a keyboard has it. */
 function asTyped(text: string): string {
-  return text.replaceAll('′', "'").replaceAll('″', '"').replaceAll('°', '');
+  return text
+    .replaceAll('′', "'")
+    .replaceAll('″', '"')
+    .replace(/°(?=[FC])/g, '');
 }

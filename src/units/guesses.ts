@@ -16,7 +16,7 @@ const UNDERSTOOD: readonly (readonly [RegExp, string])[] = [
   [/' - /g, "'-"],
   [/(^|[^\d.])\.(\d)/g, '$10.$2'],
   [/(\d),(\d{1,2})(?!\d)/g, '$1.$2'],
-  [/\b(in|ft|yd|sq|cu|lb|lbs|gal|hr|hrs|min)\./gi, '$1'],
+  [/\b(in|ft|yd|sq|cu|lb|lbs|gal|hr|hrs|min|deg)\./gi, '$1'],
   [/\b(?:inches|inch)\b/gi, 'in'],
   [/\b(?:feet|foot)\b/gi, 'ft'],
   [/\b(?:yards?|yds)\b/gi, 'yd'],
@@ -42,6 +42,7 @@ const UNDERSTOOD: readonly (readonly [RegExp, string])[] = [
   [/\b(?:percent|pct)\b/gi, '%'],
   [/\bpcf\b/gi, 'lb per cu ft'],
   [/\b(?:kph|kmh|km ?(?:\/|per) ?h)\b/gi, 'km/h'],
+  [/[º˚]/g, '°'],
   [/\b(?:degrees?|deg)\b ?/gi, ''],
   [/\bfahrenheit\b/gi, 'F'],
   [/\bcelsius\b/gi, 'C'],
@@ -61,6 +62,7 @@ const USUAL_UNIT: Readonly<Record<QuantityKind, string>> = {
   strength: 'psi',
   speed: 'mph',
   coverage: 'sq ft per gal',
+  angle: 'deg',
 };
 
 /** `42`, `14' 6`, `1/4`; not the 2 of `ft2`. */

@@ -18,3 +18,4 @@ export type { ParseCode, ParseResult } from './parse-result.ts';
 export { parseQuantity } from './quantity.ts';
 export { parseRate, type Rate, type RateUnit } from './rate.ts';
 export * from './rational.ts';
+export { parseTurn, type Turn } from './turn.ts';

@@ -1,6 +1,6 @@
 import type { Rational } from './rational.ts';
 
-/** Base units: in, sq ft, cu ft, lb, rise over run, °F, h, ratio 0 to 1, lb per cu ft, psi, mph, sq ft per gal. */
+/** Base units: in, sq ft, cu ft, lb, rise over run, °F, h, ratio 0 to 1, lb per cu ft, psi, mph, sq ft per gal, degree. */
 export type QuantityKind =
   | 'length'
   | 'area'
@@ -13,7 +13,8 @@ export type QuantityKind =
   | 'density'
   | 'strength'
   | 'speed'
-  | 'coverage';
+  | 'coverage'
+  | 'angle';
 
 /**
  * A measured value as somebody wrote it.

@@ -50,7 +50,14 @@ function readBody(kind: QuantityKind, body: string, sign: Rational): Reading {
 
 function isOfOtherKind(kind: QuantityKind, body: string): boolean {
   if (body.startsWith('$')) return true;
-  return QUANTITY_KINDS.some((other) => other !== kind && 'measure' in readBody(other, body, rational(1)));
+  return QUANTITY_KINDS.some(
+    (other) => other !== kind && !isLike(kind, other) && 'measure' in readBody(other, body, rational(1)),
+  );
+}
+
+/** `45 degrees` where a temperature is asked for lacks its letter; it is no angle. */
+function isLike(kind: QuantityKind, other: QuantityKind): boolean {
+  return kind === 'temperature' && other === 'angle';
 }
 
 const NUMBER_AND_UNIT = new RegExp(String.raw`^(${NUMBER_PATTERN})${NUMBER_END} ?(.*)$`);

@@ -115,6 +115,8 @@ export const UNIT_ROWS: readonly UnitRow[] = [
 
   row('coverage', ['sq ft per gal', 'ft2 per gal'], ONE),
   row('coverage', ['m2 per L'], divideR(ONE, sqMPerLPerSqFtPerGal)),
+
+  row('angle', ['deg', 'degree', 'degrees', '°'], ONE),
 ];
 
 /** The row of a unit as someone wrote it, or undefined. Upper and lower case count. */

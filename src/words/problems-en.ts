@@ -11,6 +11,22 @@ const THING: Readonly<Record<Thing, string>> = {
   site: 'the section "site"',
   existing: 'an existing thing',
   rectangle: 'a rectangle',
+  trapezoid: 'a trapezoid',
+  circle: 'a circle',
+  sector: 'a sector',
+  side: 'a side',
+  'four-sides': 'a shape of four sides',
+  triangles: 'a shape of triangles',
+  'triangle-corner': 'a corner by its distances',
+  strip: 'a strip',
+  'strip-piece': 'a piece of a line',
+  chord: 'a rounding by its chord',
+  'two-arcs': 'a rounding by two arcs',
+  bend: 'a bent edge',
+  'cut-out': 'a cut-out',
+  'added-piece': 'an added piece',
+  taped: 'how it was taped',
+  'photo-point': 'a photo point',
   access: 'the access',
   emergency: 'the emergency block',
   build: 'the section "build"',
@@ -37,6 +53,7 @@ const THING: Readonly<Record<Thing, string>> = {
   'tow-vehicle': 'a tow vehicle',
   forms: 'the section "forms"',
   board: 'a form board',
+  'form-strip': 'a form strip',
   place: 'a dump place',
   suppliers: 'the section "suppliers"',
   'concrete-supplier': 'a concrete supplier',
@@ -64,6 +81,8 @@ const MEASURE: Readonly<Record<Measure, string>> = {
   density: 'a weight for a volume',
   strength: 'a strength',
   coverage: 'an area for a volume',
+  angle: 'an angle',
+  turn: 'a turn',
   money: 'an amount of money',
   rate: 'a price for a unit',
   pace: 'a quantity an hour',
@@ -88,6 +107,26 @@ const needsUnit =
   ({ forms }: { readonly forms: readonly string[] }) =>
     `${what} needs its unit.${write(forms)}`;
 const percent = (ratio: string) => `${Number((Number(ratio) * 100).toFixed(4))} %`;
+
+/** How a strip says what other outlines say by numbers. */
+const INSTEAD_IN_STRIP: Readonly<Record<string, string>> = {
+  rounded: 'Its line rounds a corner: { turn: left, rounded: parallel, back: 3 ft }.',
+  'rounded-to-radius': 'Its line has the arc itself: { arc: 90 deg left, radius: 4 ft }.',
+  'rounded-by-chord': 'Its line has the arc itself: { arc: 90 deg left, radius: 4 ft }.',
+  'rounded-by-two-arcs': 'Its line has both arcs, one piece each: { arc: 30 deg left, radius: 8 ft }.',
+  bent: 'Its line has the arc itself: { arc: 20 deg left, radius: 20 ft }.',
+  edges: 'Say in it what stands at its start, its end, its left and its right.',
+};
+/** Which measurement would explain a miss, if only one of them is wrong. */
+const culpritText = (culprit: string, wouldBe: string) => {
+  if (culprit === '') return '';
+  const diagonals: Readonly<Record<string, string>> = {
+    diagonal: 'the first diagonal',
+    'other-diagonal': 'the other diagonal itself',
+  };
+  const what = Object.hasOwn(diagonals, culprit) ? diagonals[culprit] : `edge ${culprit}`;
+  return ` If only one of them is wrong, it may be ${what}, which would be ${wouldBe}.`;
+};
 
 const texts: ProblemTexts = {
   'no-folder': () => 'There is no folder of this name.',
@@ -171,6 +210,8 @@ const texts: ProblemTexts = {
   'density-without-unit': needsUnit('A weight for a volume'),
   'strength-without-unit': needsUnit('A strength'),
   'coverage-without-unit': needsUnit('An area for a volume'),
+  'angle-without-unit': needsUnit('An angle'),
+  'turn-without-unit': ({ forms }) => `A turn needs its degrees and its side.${write(forms)}`,
   'money-without-unit': ({ forms }) => `An amount of money needs its dollar sign.${write(forms)}`,
   'rate-without-unit': ({ forms }) => `A price needs its dollar sign and what it is for.${write(forms)}`,
   'pace-without-unit': ({ forms }) => `A pace needs its unit and the hour.${write(forms)}`,
@@ -203,13 +244,43 @@ const texts: ProblemTexts = {
   'named-twice': ({ id }) => `"${id}" stands twice in this list. Take one out.`,
   'no-slab': () => 'This job has no slab to build. Add at least one below "slabs".',
   'nobody-named': () => 'This list is empty. Name at least one.',
-  'no-outline': ({ thing }) =>
-    `The outline of ${THING[thing]} is missing. Give a rectangle with length and width, or its corners.`,
-  'two-outlines': ({ thing }) =>
-    `The outline of ${THING[thing]} is given twice. Keep the rectangle or the corners.`,
+  'no-outline': ({ thing, known }) =>
+    `The outline of ${THING[thing]} is missing. Write rectangle: { length: 20 ft, width: 4 ft }, or one of ${orList(known.filter((base) => base !== 'rectangle'))}.`,
+  'two-outlines': ({ thing, first, second }) =>
+    `The outline of ${THING[thing]} is given twice. Keep "${first}" or "${second}".`,
   'too-few-corners': ({ count }) => `An outline needs at least 3 corners; this one has ${count}.`,
-  'no-such-corner': ({ corner, count }) => `There is no corner ${corner}; this outline has ${count}.`,
+  'too-few-sides': ({ count }) => `An outline needs at least 3 sides; this one has ${count}.`,
+  'first-side-turns': () =>
+    'The first side runs along, without a turn. Take the turn away, or turn the whole shape with "turned".',
+  'side-without-turn': ({ side }) =>
+    `Side ${side} needs its turn from the side before. Write turn: left, turn: 45 deg right or turn: straight.`,
+  'corner-not-fixed': ({ corner, named, known }) =>
+    `Corner ${corner} cannot be measured from corner ${named}, which does not stand before it. Write ${orList(known)}.`,
+  'corner-named-twice': ({ named }) =>
+    `A corner is measured from two different corners, and here both are corner ${named}. Change one of them.`,
+  'line-empty': () => 'The line of a strip needs a piece. Write one, such as { straight: 12 ft }.',
+  'piece-unclear': ({ piece, known }) =>
+    `Piece ${piece} of the line must be one thing: ${orList(known)}. Write each as a piece of its own.`,
+  'piece-lacks': ({ piece, key, example }) =>
+    `"${key}" is missing beside "${piece}". Write ${key}: ${example}`,
+  'piece-extra': ({ piece, key }) => `"${key}" does not go with "${piece}". Take it away.`,
+  'turn-not-between-straights': ({ piece }) =>
+    `Piece ${piece} turns at once, and a turn stands between two straight pieces. Put one before it and one behind it, such as { straight: 1 ft }.`,
+  'not-with-strip': ({ key }) =>
+    `"${key}" does not go with a strip. ${INSTEAD_IN_STRIP[key] ?? 'Take it away.'}`,
+  'no-such-corner': ({ corner, count }) =>
+    `There is no corner ${corner}; this outline has ${count === '0' ? 'none' : count}.`,
   'no-such-edge': ({ edge, count }) => `There is no edge ${edge}; this outline has ${count}.`,
+  'corner-rounded-twice': ({ corner, first, second }) =>
+    `Corner ${corner} is rounded twice. Keep it in "${first}" or in "${second}".`,
+  'corner-beside-arc': ({ corner, edge }) =>
+    `Corner ${corner} cannot be rounded, since edge ${edge} beside it is an arc. Round corners between straight edges only.`,
+  'edge-is-arc': ({ edge }) => `Edge ${edge} is an arc already. Only a straight edge can be bent.`,
+  'bend-unclear': ({ known }) =>
+    `A bent edge says one of ${orList(known)}. Write { rise: 1 ft, bends: out }, { radius: 20 ft, bends: out } or { through: [12 ft, 21 ft] }.`,
+  'bend-without-side': ({ key }) =>
+    `"${key}" does not say to which side the edge bends. Write bends: out or bends: in`,
+  'bend-with-side': () => 'The point says already to which side the edge bends. Take "bends" away.',
   'reinforcement-unclear': () =>
     'A reinforcement is either mesh or bars. Write { mesh: 6x6-w1.4 } or { bars: 4, spacing: 18 in }, or leave it away for none.',
   'bars-without-spacing': () => 'Bars need their spacing. Write { bars: 4, spacing: 18 in }.',
@@ -225,8 +296,44 @@ const texts: ProblemTexts = {
   'outline-crosses-itself': ({ first, second }) =>
     `Edge ${first} and edge ${second} of this outline cross. Check the order of the corners and their distances.`,
   'outline-without-area': () => 'This outline has no area. Check its corners.',
-  'corner-does-not-fit': ({ corner, wanted, available }) =>
-    `The rounding of corner ${corner} starts ${wanted} from it, but its edges leave ${available}. Make it smaller.`,
+  'corner-does-not-fit': ({ corner, wanted, available, mostRadius }) =>
+    `The rounding of corner ${corner} starts ${wanted} from it, but its edges leave ${available}. Make it smaller: the largest radius that fits is ${mostRadius}.`,
+  'corner-runs-straight-on': ({ corner }) =>
+    `Corner ${corner} cannot be rounded, since its edges run straight on or fold back. Take its rounding away, or check the corners beside it.`,
+  'first-turn-too-large': ({ corner, turn, most }) =>
+    `The first arc of corner ${corner} turns ${turn} of its ${most}, which leaves nothing to the second. Write less than ${most}.`,
+  'sides-do-not-close': ({ error, direction, share, allowed }) =>
+    `The walk along these sides ends ${error} from where it began (${share} % of its length), in the direction of ${direction} degrees from the first side to the left; ${allowed} is allowed. Tape the sides that run that way again, and check the turns.`,
+  'four-sides-impossible': ({ edge, least, most }) =>
+    `Edge ${edge} cannot meet its neighbours with this diagonal. With the others as they are it is between ${least} and ${most}.`,
+  'diagonals-disagree': ({ miss, computed, culprit, wouldBe }) =>
+    `The other diagonal misses by ${miss}: by the sides and the first diagonal it is ${computed}.${culpritText(culprit, wouldBe)} Tape them again.`,
+  'triangle-impossible': ({ corner, first, second, least, most }) =>
+    `Corner ${corner} cannot lie so far from corners ${first} and ${second}. With the other distance as it is, this one is between ${least} and ${most}.`,
+  'strip-too-tight': ({ piece, radius, least }) =>
+    `The arc of piece ${piece} is too tight for the width of the strip: its radius is ${radius}, and it must be more than ${least}.`,
+  'strip-setback-too-long': ({ piece, back, most }) =>
+    `The curve of piece ${piece} starts ${back} back, and the straight pieces beside it leave ${most}. Write at most ${most}.`,
+  'strip-straight-too-short': ({ piece, length, least }) =>
+    `Piece ${piece} is ${length} long, which is too short for the corners of the turns beside it. It must be more than ${least}.`,
+  'strip-width-on-arc': ({ piece }) =>
+    `The width of a strip changes along its straight pieces, and from piece ${piece} on there is none. Take "end-width" away, or add a straight piece.`,
+  'radius-too-small': ({ edge, radius, least }) =>
+    `Edge ${edge} is too long to bend with a radius of ${radius}. The least that spans it is ${least}.`,
+  'bend-point-on-edge': ({ edge }) =>
+    `This point lies in line with edge ${edge}, so that no curve goes through it. Measure it off to one side, or leave the edge straight.`,
+  'cut-out-outside': ({ cutOut, by }) =>
+    `The cut-out "${cutOut}" reaches ${by} out of its outline. Move it in by at least that, or make it smaller.`,
+  'cut-outs-overlap': ({ first, second }) =>
+    `The cut-outs "${first}" and "${second}" lie on one another. Move one of them, or make them one.`,
+  'added-does-not-touch': ({ piece, miss, allowed }) =>
+    miss === ''
+      ? `No edge of the added piece "${piece}" lies along a straight edge of the outline. Check where it stands and how it is turned.`
+      : `The added piece "${piece}" misses its outline by ${miss}; ${allowed} is closed up. Move it by that much.`,
+  'slabs-overlap': ({ first, second, area }) =>
+    `"${first}" and "${second}" lie on one another by ${area} sq ft. Move one of them, or take that part out of it.`,
+  'slabs-miss': ({ first, second, miss, allowed }) =>
+    `"${first}" and "${second}" miss each other by ${miss} at their joint; ${allowed} is closed up. Check where they stand and their sizes, or call the edge formed.`,
   'truck-below-increment': ({ truck, increment }) =>
     `A truck of ${truck} yd3 cannot bring an order that goes up by ${increment} yd3. Change one of the two.`,
   'starts-on-weekend': ({ on, weekday }) =>

@@ -24,8 +24,8 @@ const MOST_PAGES = {
   'office/work-order': 14,
   'office/materials': 5,
   'office/safety': 6,
-  'office/calculation': 26,
-  'office/binder': 60,
+  'office/calculation': 40,
+  'office/binder': 75,
 } as const;
 type DocumentName = keyof typeof MOST_PAGES;
 

@@ -20,6 +20,7 @@ export function aSlab(changed: Partial<Slab> = {}): Slab {
     finish: 'broom',
     jointSpacingIn: null,
     board: 'two-by-four',
+    curveForm: null,
     shortBoard: 'drop-base',
     note: null,
     crewNote: null,
@@ -29,13 +30,29 @@ export function aSlab(changed: Partial<Slab> = {}): Slab {
 
 export function rectangle(lengthIn: number, widthIn: number, changed: Partial<TapedShape> = {}): TapedShape {
   return {
-    base: { kind: 'rectangle', lengthIn, widthIn },
-    rounded: [],
-    edges: [],
-    at: { xIn: 0, yIn: 0 },
+    ...asTaped({ kind: 'rectangle', lengthIn, widthIn }),
     ...changed,
   };
 }
+
+/** A base and nothing else, beside the shape before it. */
+export function asTaped(base: TapedShape['base'], changed: Partial<TapedShape> = {}): TapedShape {
+  return {
+    base,
+    rounded: [],
+    bent: [],
+    edges: [],
+    cutOuts: {},
+    added: {},
+    taped: null,
+    at: null,
+    turnedRad: 0,
+    ...changed,
+  };
+}
+
+/** What a company allows a tape. */
+export const TAPE_LIMITS = { closingErrorIn: 2, joiningGapIn: 1 } as const;
 
 /** An L: the box without its upper right part. */
 export function lShape(sides: {
@@ -53,7 +70,7 @@ export function lShape(sides: {
     { xIn: legIn, yIn: widthIn },
     { xIn: 0, yIn: widthIn },
   ];
-  return { base: { kind: 'corners', points }, rounded: [], edges: [], at: { xIn: 0, yIn: 0 } };
+  return asTaped({ kind: 'corners', points });
 }
 
 export function byId<T extends { readonly id: string }>(...things: readonly T[]): Record<string, T> {
@@ -62,9 +79,10 @@ export function byId<T extends { readonly id: string }>(...things: readonly T[])
 
 /** The slabs with their shapes and outlines, as the outline topic makes them. */
 export function outlined(...slabs: readonly Slab[]) {
-  const result = calcOutline({ slabs: byId(...slabs), existing: {} });
+  const result = calcOutline({ slabs: byId(...slabs), existing: {}, limits: TAPE_LIMITS });
   if (result.problems.length > 0) throw new Error(JSON.stringify(result.problems));
-  return { slabs: byId(...slabs), shapes: result.figures, outlines: result.data.slabs };
+  const { slabs: outlines, lies } = result.data;
+  return { slabs: byId(...slabs), shapes: result.figures, outlines, lies };
 }
 
 /** The figure of a record that a test knows to be there. */
@@ -90,11 +108,11 @@ export const tapedIn = (least: number, most: number) =>
 /** Rectangles, rectangles with rounded corners, and L shapes. */
 export const anyShape: fc.Arbitrary<TapedShape> = fc.oneof(
   fc.tuple(tapedIn(30, 900), tapedIn(30, 400)).map(([lengthIn, widthIn]) => rectangle(lengthIn, widthIn)),
-  fc
-    .tuple(tapedIn(60, 900), tapedIn(60, 400), tapedIn(1, 29))
-    .map(([lengthIn, widthIn, setbackIn]) =>
-      rectangle(lengthIn, widthIn, { rounded: [1, 2, 3, 4].map((corner) => ({ corner, setbackIn })) }),
-    ),
+  fc.tuple(tapedIn(60, 900), tapedIn(60, 400), tapedIn(1, 29)).map(([lengthIn, widthIn, setbackIn]) =>
+    rectangle(lengthIn, widthIn, {
+      rounded: [1, 2, 3, 4].map((corner) => ({ corner, by: { kind: 'setback' as const, setbackIn } })),
+    }),
+  ),
   fc
     .tuple(tapedIn(100, 900), tapedIn(100, 400), fc.double({ min: 0.2, max: 0.8, noNaN: true }))
     .map(([lengthIn, widthIn, share]) =>

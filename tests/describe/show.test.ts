@@ -32,6 +32,14 @@ describe('showIn', () => {
     expect(showIn('us').slope(1 / 48)).toBe('1/4″ / ft (2.1 %)');
   });
 
+  test('a piece to cut is shown to the sixteenth or the millimetre, never shorter', () => {
+    expect(showIn('us').cut(68.5625)).toBe('5′ 8 9/16″');
+    expect(showIn('us').cut(68.57)).toBe('5′ 8 5/8″');
+    // 68.5625 in is 1,741.49 mm.
+    expect(showIn('metric').cut(68.5625)).toBe('1,742 mm');
+    expect(showIn('metric').cut(100 / 25.4)).toBe('100 mm');
+  });
+
   test('a share shows a decimal only where it has one', () => {
     expect(showIn('us').percent(0.07)).toBe('7 %');
     expect(showIn('us').percent(0.125)).toBe('12.5 %');

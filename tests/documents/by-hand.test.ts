@@ -33,8 +33,9 @@ function expectFigures(expected: Readonly<Record<string, number>>): void {
 const lostSqFt = 2 * (3 * 3 - (Math.PI * 3 * 3) / 4); // 3.863
 const driveSqFt = 36 * 18 - lostSqFt; // 644.137
 const walkSqFt = 24 * 4; // 96
-// Edges 1 and 3 are formed, 36 ft less 3 ft at the street; half of each quarter arc is theirs.
-const driveFormsFt = 2 * 33 + 2 * (1 / 2) * ((Math.PI * 3) / 2); // 70.712
+// Edges 1 and 3 are formed, 36 ft less 3 ft at the street, and so are both quarter arcs: rounded off,
+// a corner stands free of the public walk that edge 2 runs along.
+const driveFormsFt = 2 * 33 + 2 * ((Math.PI * 3) / 2); // 75.425
 // Edge 4 of the walk, 4 ft, stays.
 const walkFormsFt = 24 + 4 + 24; // 52
 
@@ -49,14 +50,32 @@ describe('maple-court by hand: sizes', () => {
     });
   });
 
-  test('forms: lengths, 16 ft boards, a stake every 3 ft and one more', () => {
+  // A board sticks out 6 ft at most, the company's. Behind a strip a stake every 18 in: Masonry and
+  // Concrete (2004), fig. 3-16, 12 to 24 in on short-radius curves (seen).
+  test('forms: 16 ft boards, a stake every 3 ft and at each meeting', () => {
     expectFigures({
       'forms.slabs.drive.length': driveFormsFt,
       'forms.slabs.front-walk.length': walkFormsFt,
-      'forms.slabs.drive.boards': 5, // 70.7 / 16 = 4.4
-      'forms.slabs.front-walk.boards': 4, // 52 / 16 = 3.25
-      'forms.slabs.drive.stakes': 24 + 1, // 70.7 / 3 = 23.6
-      'forms.slabs.front-walk.stakes': 18 + 1, // 52 / 3 = 17.3
+      // 33 ft from the house to an arc: 16 + 16 and a piece of 1 ft, twice.
+      'forms.slabs.drive.boards': 2 * 2,
+      'forms.slabs.drive.pieces': 2,
+      'forms.slabs.drive.cut-length': 2 * 12,
+      'forms.slabs.drive.stakes-straight': 2 * (6 + 6 + 1 + 1), // 192 / 36 = 5.3
+      'forms.slabs.drive.stakes-curved': 2 * (4 + 1), // 56.5 / 18 = 3.1
+      // Each curve, 4.712 ft, laps a straight by 1 ft: 68.549 in, up to 68 9/16; a strip is 8 ft long.
+      'forms.slabs.drive.curves.curve-1.strip-length': 68.5625,
+      'forms.slabs.drive.curves.curve-1.radius-short-by': 0, // 36 in; 1/4 in across the grain takes 2 ft
+      'forms.slabs.drive.end-stake-setback': 0.25,
+      // 24 ft: 16 and 8, whose board would stick out 8 ft; 4 ft, whose board would 12 ft.
+      'forms.slabs.front-walk.boards': 2,
+      'forms.slabs.front-walk.pieces': 3,
+      'forms.slabs.front-walk.cut-length': 96 + 48 + 96,
+      'forms.slabs.front-walk.stakes': 2 * (6 + 3 + 1) + (2 + 1),
+      'forms.boards.2x6.needed': 4 + 1, // two pieces of 1 ft out of one board
+      'forms.boards.2x4.needed': 2 + 2, // 8 + 4 ft with the saw cut out of one, 8 ft out of another
+      'forms.strips.hardboard.needed': 2,
+      'forms.stakes.needed': 28 + 10 + 23,
+      'forms.total.screws': 2 * 61,
       'forms.slabs.drive.short-by': 0, // a 5 1/2 in board, a 5 in slab
       'forms.slabs.front-walk.short-by': 0.5, // a 3 1/2 in board, a 4 in slab
     });
@@ -148,16 +167,16 @@ describe('maple-court by hand: what goes', () => {
 describe('maple-court by hand: what comes', () => {
   // The base reaches 6 in past what is formed. 4 in each; 130 lb/cu ft and 1.25 loose: the supplier's.
   test('base', () => {
-    const driveCuFt = ((driveSqFt + 0.5 * driveFormsFt) * 4) / 12; // 679.49 sq ft, 226.5 cu ft
+    const driveCuFt = ((driveSqFt + 0.5 * driveFormsFt) * 4) / 12; // 681.85 sq ft, 227.28 cu ft
     const walkCuFt = ((walkSqFt + 0.5 * walkFormsFt) * 4) / 12; // 122 sq ft, 40.67 cu ft
-    const tons = ((driveCuFt + walkCuFt) * 130) / 2000; // 17.37
+    const tons = ((driveCuFt + walkCuFt) * 130) / 2000; // 17.42
     expectFigures({
-      'base.total.compacted': (driveCuFt + walkCuFt) / 27, // 9.895 yd3
+      'base.total.compacted': (driveCuFt + walkCuFt) / 27, // 9.924 yd3
       'base.total.loose': ((driveCuFt + walkCuFt) / 27) * 1.25, // 12.37 yd3
       'base.total.tons': tons,
       'base.total.order-tons': 17.5, // by half tons
     });
-    expect(Math.round(tons * 100) / 100).toBe(17.37);
+    expect(Math.round(tons * 100) / 100).toBe(17.42);
   });
 
   // 5 in and 4 in thick; a base that lies 1/4 in low on average and 3 % spill: the company's.

@@ -83,7 +83,7 @@ function isAudit(within: readonly string[]): boolean {
 
 /** Symbols that stand behind a number, and are the same in every language of one system of units. */
 const UNITS =
-  /(?<=\d[\d,.]* ?)(?:sq ft\/gal|lb\/cu ft|lb\/sq ft|sq ft|cu ft|ft|in|yd³|yd3|lb|tons?|psi|mi|gal|h|days|each|per h|APF|dBA|mm|m²|m³|m|kg|km|t|L|MPa)(?![\p{L}\d])/gu;
+  /(?<=\d[\d,.]* ?)(?:sq ft\/gal|lb\/cu ft|lb\/sq ft|sq ft|cu ft|ft|in|deg|yd³|yd3|lb|tons?|psi|mi|gal|h|days|each|per h|APF|dBA|mm|m²|m³|m|kg|km|t|L|MPa)(?![\p{L}\d])/gu;
 const RATES = /(?<=\$[\d,.]+)\/(?:h|yd3|ton|load|mi|lb|day|each|visit)(?!\p{L})/gu;
 const PER = / \/ (?:ft|m)(?!\p{L})/gu;
 const KINDS_OF_FILE = /\bPDF\b/g;
@@ -91,6 +91,7 @@ const KINDS_OF_FILE = /\bPDF\b/g;
 function withoutKnown(text: string, { job, results }: PreparedJob): string {
   const names = [
     ...Object.keys(job.company.forms.boards),
+    ...Object.keys(job.company.forms.strips),
     ...Object.values(job.build.slabs).map(({ reinforcement: steel }) =>
       steel.kind === 'mesh' ? steel.style : '',
     ),
@@ -137,6 +138,8 @@ const VARIANTS: readonly (readonly Edit[])[] = [
     ['job', 'build.slabs.drive.thickness', '5 in'],
     ['job', 'build.slabs.walk.fall.slope', '1/4 in per ft'],
     ['company', 'production.finish.people', '3'],
+    ['company', 'rules.pour-over-a-day.limit', '9 days'],
+    ['company', 'rules.load-near-payload.limit', '100 %'],
   ],
   [['job', 'build.slabs.drive.thickness', '3 in']],
   [['job', 'build.slabs.drive.base', '3 in']],
@@ -157,6 +160,17 @@ const VARIANTS: readonly (readonly Edit[])[] = [
   ],
   [['job', 'job.rule-sets.1', 'california']],
   [['company', 'rules.price-below-cost.limit', '40 %']],
+  [['job', 'build.slabs.drive.curve-form', 'stiff-strip']],
+  [['job', 'build.slabs.terrace.rounded-by-chord.2.rise', '5 in']],
+  [['job', 'build.slabs.path.strip.line.1.rounded', 'outer']],
+  [['job', 'build.slabs.wedge.sides.2.length', '9 ft 2 in']],
+  // A straight of the walk comes out even.
+  [['company', 'forms.boards.low-board.length', '10 ft']],
+  // Pieces of 2, 4, 5, 3 and 4 ft: 18 ft, which no saw gets out of three boards.
+  [
+    ['company', 'forms.boards.low-board.length', '7 ft'],
+    ['company', 'forms.run-past', '0 in'],
+  ],
 ];
 
 /** Keys that no job leads to, each with what keeps it. */

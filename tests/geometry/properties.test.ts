@@ -119,7 +119,7 @@ describe('invariants', () => {
         fc.integer({ min: 1, max: 5 }),
         fc.integer({ min: 1, max: 30 }),
         (ring, corner, setbackIn) => {
-          const result = roundCorners(ring, new Map([[corner, setbackIn]]));
+          const result = roundCorners(ring, new Map([[corner, { kind: 'setback', setbackIn }]]));
           if (!result.ok) throw new Error('edges of these rings are longer than the setback');
           const [rounded] = result.corners;
           const before = { rings: [ring] };
@@ -128,7 +128,7 @@ describe('invariants', () => {
             outlineAreaSqIn(after),
             5,
           );
-          const cutIn = 2 * setbackIn - (rounded?.arcLengthIn ?? 0);
+          const cutIn = 2 * setbackIn - (rounded?.arcs[0]?.arcLengthIn ?? 0);
           expect(cutIn).toBeGreaterThan(0);
           expect(outlinePerimeterIn(before) - cutIn).toBeCloseTo(outlinePerimeterIn(after), 7);
         },

@@ -43,8 +43,8 @@ describe('values, from the definition of their units', () => {
     const drive = build.slabs['drive'];
     expect(drive?.shape.base).toEqual({ kind: 'rectangle', lengthIn: 432, widthIn: 216 });
     expect(drive?.shape.rounded).toEqual([
-      { corner: 2, setbackIn: 36 },
-      { corner: 3, setbackIn: 36 },
+      { corner: 2, by: { kind: 'setback', setbackIn: 36 } },
+      { corner: 3, by: { kind: 'setback', setbackIn: 36 } },
     ]);
     expect(drive?.shape.edges).toEqual(
       expect.arrayContaining([
@@ -72,7 +72,7 @@ describe('values, from the definition of their units', () => {
     expect(unitSystem).toBe('metric');
     expect(build.slabs['patio']?.thicknessIn).toBe(500 / 127);
     expect(build.slabs['patio']?.fall.slope).toBe(1 / 50);
-    expect(build.slabs['patio']?.shape.base).toMatchObject({ kind: 'corners', points: { length: 6 } });
+    expect(build.slabs['patio']?.shape.base).toMatchObject({ kind: 'corners', points: { length: 8 } });
     expect(build.steps['back-step']).toMatchObject({
       riserCount: 2,
       riserIn: 165 / 25.4,

@@ -8,6 +8,7 @@ import { describeProposal } from '../../src/describe/proposal/index.ts';
 import { proposalFactsOf } from '../../src/describe/proposal-facts.ts';
 import { Usd } from '../../src/units/index.ts';
 import { en, type Words } from '../../src/words/index.ts';
+import { rectangle } from '../calculate/slabs.ts';
 import { DEMO_JOBS, jobNamed, preparedIn } from '../support/project.ts';
 import { runCount } from '../support/property-runs.ts';
 import { expectTotal } from '../support/totals.ts';
@@ -57,12 +58,14 @@ const steel: fc.Arbitrary<Steel> = fc.oneof(
 function jobOf(from: Job, made: Sizes, changes: Partial<Slab> = {}): Job {
   const { lengthIn, widthIn, oldThicknessIn, thicknessIn, baseIn, digIn, roundedRatio } = made;
   const setbackIn = roundedRatio * Math.min(lengthIn, widthIn);
-  const shape = {
-    base: { kind: 'rectangle', lengthIn, widthIn } as const,
-    rounded: setbackIn > 0 ? [{ corner: 2, setbackIn }] : [],
-    edges: [{ edge: 4, kind: 'house' } as const, { edge: 1, kind: 'stays' } as const],
-    at: null,
-  };
+  const rounding = { kind: 'setback' as const, setbackIn };
+  const shape = rectangle(lengthIn, widthIn, {
+    rounded: setbackIn > 0 ? [{ corner: 2, by: rounding }] : [],
+    edges: [
+      { edge: 4, kind: 'house' },
+      { edge: 1, kind: 'stays' },
+    ],
+  });
   const old = from.site.existing['old-drive'];
   const slab = from.build.slabs['drive'];
   if (old === undefined || slab === undefined) throw new RangeError('the demo job has no drive');

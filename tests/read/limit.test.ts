@@ -15,6 +15,7 @@ describe('parseLimit', () => {
     { text: '0 each', kind: 'each', value: 0 },
     { text: '8 h', kind: 'duration', value: 8 },
     { text: '400 sq ft', kind: 'area', value: 400 },
+    { text: '2 1/2 deg', kind: 'angle', value: 2.5 },
   ])('$text', ({ text, kind, value }) => {
     expect(parseLimit(text)).toEqual({ kind, value });
   });

@@ -42,6 +42,7 @@ export function aDrawing(id: string, size = { widthIn: 3.4, heightIn: 2.6 }): Dr
     title: 'Front walk <new> & drive',
     widthIn,
     heightIn,
+    origin: { xIn: 0, yIn: 0 },
     scale: { paperInPerIn: 1 / 96, text: '1/8 in = 1 ft' },
     layers: [
       {
@@ -379,7 +380,10 @@ export function aWorkOrder(paper: FrameView['paper'] = 'letter'): WorkOrderView 
         ['Total', '627', '', '', '9.50', ''],
       ],
     ),
-    corners: aTable(
+    photos: null,
+    turns: null,
+    checks: null,
+    curves: aTable(
       'Corners to lay out',
       ['Point', '>From A', '>From B'],
       [
@@ -394,6 +398,14 @@ export function aWorkOrder(paper: FrameView['paper'] = 'letter'): WorkOrderView 
         ['Walk, left', '24′ 0″', '2 by 4', '0 1/4″'],
         ['Walk, right', '24′ 0″', '2 by 4', '1 1/4″'],
         ['Drive, street', '18′ 0″', '2 by 6', '−3 3/8″'],
+      ],
+    ),
+    formPieces: aTable(
+      'Forms one by one',
+      ['Slab', 'Form', '>Length', 'From', '>Whole', 'The last one'],
+      [
+        ['Front walk', 'Straight 1', '24′ 0″', '2 by 4', '2', 'whole, runs 8′ 0″ past the corner'],
+        ['Drive', 'Curve 1', '2′ 4 1/4″', 'strip', '0', 'cut 3′ 4 5/16″ out of strip no. 1; 1 lap of 1′ 0″'],
       ],
     ),
     joints: aTable(

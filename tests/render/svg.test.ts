@@ -9,6 +9,7 @@ const emptyDrawing: Drawing = {
   widthIn: 2,
   heightIn: 1,
   scale: { paperInPerIn: 1 / 48, text: '' },
+  origin: { xIn: 0, yIn: 0 },
   layers: [],
 };
 
@@ -23,7 +24,7 @@ describe('drawingToSvg', () => {
 
   test('hostile text comes out as text, wherever it stands', () => {
     const label = `<script>alert("1")</script> & 'b'`;
-    const words = { scale: () => label, radius: () => label, lengthOf: () => label };
+    const words = { scale: () => label, radius: () => label, lengthOf: () => label, north: label };
     const areas = [anArea({ label, dimension: () => label })];
     const drawing = drawPlan(aPlan({ title: label, areas, words }));
     // A control character is refused by the layout, so it is put in behind it.
@@ -51,6 +52,8 @@ describe('drawingToSvg', () => {
   });
 
   test('exact: an arc anticlockwise on the ground sweeps against the clock on the paper', () => {
+    // A quarter turn, and the three quarters that are left of the circle: tan(3 * 90 / 4) is 1 / tan(90 / 4).
+    const quarter = Math.tan(Math.PI / 8);
     const drawing: Drawing = {
       ...emptyDrawing,
       layers: [
@@ -63,8 +66,8 @@ describe('drawingToSvg', () => {
               dash: 'solid',
               parts: [
                 { kind: 'move', xIn: 1, yIn: 0.5 },
-                { kind: 'arc', radiusIn: 0.5, isLarge: false, isClockwise: false, xIn: 0.5, yIn: 0 },
-                { kind: 'arc', radiusIn: 0.5, isLarge: true, isClockwise: true, xIn: 1, yIn: 0.5 },
+                { kind: 'arc', radiusIn: 0.5, bulge: quarter, xIn: 0.5, yIn: 0 },
+                { kind: 'arc', radiusIn: 0.5, bulge: -1 / quarter, xIn: 1, yIn: 0.5 },
                 { kind: 'close' },
               ],
             },

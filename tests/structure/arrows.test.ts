@@ -17,13 +17,26 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   describe: ['calculate', 'geometry', 'units', 'problems', 'words'],
   render: ['describe'],
   print: [],
-  commands: ['units', 'problems', 'words', 'read', 'model', 'calculate', 'describe', 'render', 'print'],
+  export: ['describe'],
+  commands: [
+    'units',
+    'problems',
+    'words',
+    'read',
+    'model',
+    'calculate',
+    'describe',
+    'render',
+    'print',
+    'export',
+  ],
 };
 
 /** From these folders only types may come. */
 const TYPES_ONLY: readonly { readonly from: string; readonly to: string }[] = [
   { from: 'model', to: 'calculate' },
   { from: 'words', to: 'problems' },
+  { from: 'export', to: 'describe' },
 ];
 
 type Import = { readonly file: string; readonly target: string; readonly isType: boolean };

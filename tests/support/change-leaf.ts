@@ -8,6 +8,7 @@ const NAMED: Readonly<Record<string, readonly [keyof Trees, ...string[]]>> = {
   crew: ['company', 'labor', 'people'],
   trailers: ['company', 'trailers'],
   board: ['company', 'forms', 'boards'],
+  'curve-form': ['company', 'forms', 'strips'],
   'thicker-existing': ['job', 'site', 'existing'],
   'steel-found': ['job', 'site', 'existing'],
   'more-base': ['job', 'build', 'slabs'],

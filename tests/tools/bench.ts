@@ -4,8 +4,11 @@ import { cp, mkdir, mkdtemp, readdir, readFile, rm, symlink } from 'node:fs/prom
 import { arch, cpus, loadavg, platform, tmpdir, totalmem } from 'node:os';
 import { join } from 'node:path';
 import { calculateJob } from '../../src/calculate/index.ts';
+import type { Job } from '../../src/calculate/job.ts';
+import { calcOutline } from '../../src/calculate/outline/index.ts';
 import { describeAll } from '../../src/commands/describe-all.ts';
 import { prepareJobs } from '../../src/commands/prepare.ts';
+import { polygonRing, selfCrossing } from '../../src/geometry/index.ts';
 import { renderOne } from '../../src/render/index.ts';
 
 /**
@@ -59,6 +62,12 @@ async function inProcessLines(): Promise<readonly Line[]> {
   if (only === undefined) throw new Error(`there is no job ${JOB}`);
   const calculation = await times(RUNS, async () => secondsOf(() => calculateJob(only.job)));
   const description = await times(RUNS, async () => secondsOf(() => describeAll([only])));
+  const outlines = await times(RUNS, async () => secondsOf(() => outlinesOf(only.job)));
+  const growth = [];
+  for (const edgeCount of [100, 1_000, 10_000]) {
+    const seconds = await times(RUNS, async () => secondsOf(() => selfCrossing(gear(edgeCount))));
+    growth.push([`looking for crossings, ${edgeCount} edges`, shown(seconds.map(inMs), 'ms'), ''] as Line);
+  }
   const [described] = describeAll([only]);
   const documents = described?.documents ?? [];
   const html = await times(RUNS, async () => {
@@ -68,9 +77,31 @@ async function inProcessLines(): Promise<readonly Line[]> {
   });
   return [
     ['calculation of one job, in process', shown(calculation.map(inMs), 'ms'), ''],
+    ['outlines of one job, in process', shown(outlines.map(inMs), 'ms'), '20 ms'],
+    ...growth,
     ['view models of its documents', shown(description.map(inMs), 'ms'), ''],
     ['HTML of one document alone', shown(html.map(inMs), 'ms'), ''],
   ];
+}
+
+function outlinesOf({ build, site, company }: Job) {
+  const { closingErrorIn, joiningGapIn } = company.allowances;
+  return calcOutline({
+    slabs: build.slabs,
+    existing: site.existing,
+    limits: { closingErrorIn, joiningGapIn },
+  });
+}
+
+/** A round shape with teeth: no edge crosses another, and many are near. */
+function gear(edgeCount: number) {
+  return polygonRing(
+    Array.from({ length: edgeCount }, (_, index) => {
+      const angleRad = (2 * Math.PI * index) / edgeCount;
+      const radiusIn = 1_000 + (index % 2) * 20;
+      return { xIn: radiusIn * Math.cos(angleRad), yIn: radiusIn * Math.sin(angleRad) };
+    }),
+  );
 }
 
 async function buildLines(): Promise<readonly Line[]> {

@@ -124,6 +124,16 @@ const WRITTEN: Readonly<Record<string, readonly Written[]>> = {
     ['200 sq ft per gal', '200', 'sq ft per gal', '200 sq ft per gal'],
     ['5 m2 per L', '9779/48', 'm2 per L', '5 m2 per L'],
   ],
+  angle: [
+    ['90 deg', '90', 'deg', '90 deg'],
+    ['45 degrees', '45', 'deg', '45 deg'],
+    ['1 degree', '1', 'deg', '1 deg'],
+    ['22 1/2 deg', '45/2', 'deg', '22.5 deg'],
+    ['90°', '90', 'deg', '90 deg'],
+    ['22.5 °', '45/2', 'deg', '22.5 deg'],
+    ['1/3 deg', '1/3', 'deg', '1/3 deg'],
+    ['-30 deg', '-30', 'deg', '-30 deg'],
+  ],
 };
 
 describe('parseQuantity: every written form, exactly', () => {
@@ -219,6 +229,13 @@ const REFUSALS: readonly Refusal[] = [
   ['speed', '10', 'without-unit', ['10 mph', '16.1 km/h']],
   ['speed', '16 kph', 'unknown-unit', ['16 km/h', '9.94 mph']],
   ['coverage', '200', 'without-unit', ['200 sq ft per gal', '4.91 m2 per L']],
+  ['angle', '45', 'without-unit', ['45 deg', '45°']],
+  ['angle', '45º', 'unknown-unit', ['45 deg', '45°']],
+  ['angle', '45 Deg.', 'unknown-unit', ['45 deg', '45°']],
+  ['angle', '1 rad', 'unknown-unit', ['45 deg', '22 1/2 deg', '90°']],
+  ['angle', '2 %', 'wrong-kind', ['45 deg', '22 1/2 deg', '90°']],
+  ['angle', '45 F', 'wrong-kind'],
+  ['length', '45 deg', 'wrong-kind'],
 ];
 
 describe('parseQuantity: refusals', () => {

@@ -17,6 +17,7 @@ export type MaterialFigures = {
   readonly base: { readonly total: { readonly 'order-tons': Figure } };
   readonly forms: {
     readonly boards: Readonly<Record<string, { readonly shortage: Figure }>>;
+    readonly strips: Readonly<Record<string, { readonly shortage: Figure }>>;
     readonly stakes: { readonly shortage: Figure };
   };
   readonly reinforcement: {
@@ -151,9 +152,20 @@ function formLines(forms: MaterialFigures['forms'], own: Company['forms']): read
       priceUsd,
     );
   });
+  const strips = Object.entries(forms.strips).flatMap(([id, { shortage }]) => {
+    const { priceUsd } = thingNamed(own.strips, id, 'form strip');
+    return bought(
+      `form-strips-${id}`,
+      'base-and-forms',
+      shortage,
+      `company.forms.strips.${id}.price`,
+      priceUsd,
+    );
+  });
   const { shortage } = forms.stakes;
   return [
     ...boards,
+    ...strips,
     ...bought('stakes', 'base-and-forms', shortage, 'company.forms.stake-price', own.stakePriceUsd),
   ];
 }

@@ -21,40 +21,33 @@ export function formShortByIn(made: { thicknessIn: number; boardHeightIn: number
 }
 
 /**
- * Boards laid end to end along the forms.
+ * Stakes along one form: one at each end, at each meeting of boards or lap of strips, and between
+ * those at the spacing. A stake shared by a straight and a curve is counted with both.
  *
- * @param made.lengthFt      Formed edge [ft], 0 or more.
- * @param made.boardLengthIn [in], above 0.
+ * @param made.sectionsIn Lengths between ends and meetings [in], above 0, each so many times.
+ * @param made.spacingIn  Stake to stake [in], above 0.
+ * @param made.isClosed   Whether the last section ends at the first stake.
  * @throws {RangeError} If a value is outside its range.
  *
- * boards = ceil(12 length / board length)
+ * stakes = sum of ceil(section / spacing), and 1 for an open form; none without a section
  */
-export function boardCount(made: { lengthFt: number; boardLengthIn: number }): number {
-  const { lengthFt, boardLengthIn } = made;
-  return ceilCount(stepsAlong(lengthFt, boardLengthIn));
-}
-
-/**
- * Stakes along the forms, one at each spacing and one at the end.
- *
- * @param made.lengthFt       Formed edge [ft], 0 or more; nothing formed takes no stake.
- * @param made.stakeSpacingIn [in], above 0.
- * @throws {RangeError} If a value is outside its range.
- *
- * stakes = ceil(12 length / spacing) + 1
- */
-export function stakeCount(made: { lengthFt: number; stakeSpacingIn: number }): number {
-  const { lengthFt, stakeSpacingIn } = made;
-  const spaces = ceilCount(stepsAlong(lengthFt, stakeSpacingIn));
-  return spaces === 0 ? 0 : spaces + 1;
-}
-
-function stepsAlong(lengthFt: number, stepIn: number): number {
-  if (!(lengthFt >= 0 && lengthFt < Infinity)) {
-    throw new RangeError(`lengthFt must be 0 or more, got ${lengthFt}`);
+export function stakeCount(made: {
+  sectionsIn: readonly { readonly lengthIn: number; readonly count: number }[];
+  spacingIn: number;
+  isClosed: boolean;
+}): number {
+  const { sectionsIn, spacingIn, isClosed } = made;
+  if (!(spacingIn > 0 && spacingIn < Infinity)) {
+    throw new RangeError(`spacingIn must be a length above 0, got ${spacingIn}`);
   }
-  if (!(stepIn > 0 && stepIn < Infinity)) {
-    throw new RangeError(`boards and stake spacing must be a length above 0, got ${stepIn}`);
-  }
-  return (lengthFt * 12) / stepIn;
+  if (sectionsIn.length === 0) return 0;
+  return sectionsIn.reduce(
+    (sum, { lengthIn, count }) => {
+      if (!(lengthIn > 0 && lengthIn < Infinity)) {
+        throw new RangeError(`a section must be a length above 0, got ${lengthIn}`);
+      }
+      return sum + count * ceilCount(lengthIn / spacingIn);
+    },
+    isClosed ? 0 : 1,
+  );
 }

@@ -1,150 +1,206 @@
-import { COMMON_PRACTICE, COMPANY_FIGURE, type Figure, figure, given, num } from '../figure.ts';
-import type { Company, Slab } from '../job.ts';
-import type { OutlineResult } from '../outline/index.ts';
-import { pick, sumFigure, thingNamed } from '../parts.ts';
+import type { Outline } from '../../geometry/index.ts';
+import { constant, type Figure, figure, num } from '../figure.ts';
+import type { Company } from '../job.ts';
+import { sumFigure, thingNamed } from '../parts.ts';
 import type { TopicResult } from '../topic.ts';
-import { boardCount, formShortByIn, stakeCount } from './counts.ts';
+import { leastRadius } from './curve-figures.ts';
+import type { CutBoard } from './cut-stock.ts';
+import { type LaidForm, layForms } from './lay.ts';
+import { STAKES_PER_KICKER } from './practice.ts';
+import { type FormedShape, type FormedSlab, type SlabForms, slabFigures } from './slab-figures.ts';
+import type { FormSundries } from './stake-figures.ts';
+import { type StockFigures, shortage, stockFigures, type Taken } from './stock-figures.ts';
 
-export { boardCount, formShortByIn, stakeCount } from './counts.ts';
+export { leastBendFt } from './bend-table.ts';
+export { formShortByIn, stakeCount } from './counts.ts';
+export { type CutBoard, cutCount, cutFromStock, leastBoards } from './cut-stock.ts';
+export { type LaidForm, layForms } from './lay.ts';
+export { type Form, type FormedRun, formedRuns } from './runs.ts';
+export type { SlabForms } from './slab-figures.ts';
+export { curvedSpacing } from './stake-figures.ts';
 
-type FormedSlab = Pick<Slab, 'id' | 'thicknessIn' | 'board'>;
-
-export type SlabForms = {
-  readonly length: Figure;
-  readonly 'short-by': Figure;
-  readonly boards: Figure;
-  readonly stakes: Figure;
+/** The boards a kind of stock is cut from, each with its pieces by slab and place among its forms. */
+export type CutPlan = {
+  readonly pieces: readonly { readonly slab: string; readonly form: number; readonly lengthIn: number }[];
+  readonly boards: readonly CutBoard[];
 };
-
-export type NeededAndShort = { readonly needed: Figure; readonly shortage: Figure };
 
 export type FormsResult = TopicResult<
   {
     readonly slabs: Readonly<Record<string, SlabForms>>;
-    readonly boards: Readonly<Record<string, NeededAndShort>>;
-    readonly stakes: NeededAndShort;
+    readonly boards: Readonly<Record<string, StockFigures>>;
+    readonly strips: Readonly<Record<string, StockFigures & { readonly 'least-radius': Figure }>>;
+    /** `at-forms` stands apart where kickers take some more. */
+    readonly stakes: { readonly 'at-forms'?: Figure; readonly needed: Figure; readonly shortage: Figure };
+    readonly total: FormSundries;
   },
-  Readonly<Record<string, never>>
+  {
+    /** The straights and curves of every slab, in the order of its rings. */
+    readonly laid: Readonly<Record<string, readonly LaidForm[]>>;
+    readonly cuts: { readonly board: Record<string, CutPlan>; readonly strip: Record<string, CutPlan> };
+  }
 >;
 
 /**
- * Boards and stakes for the formed edges of every slab, and what of them the company lacks.
- * Edges along the house, along concrete that stays and along a joint take no board.
+ * Boards, strips and stakes for the formed edges of every slab, how they are cut, and what of them
+ * the company lacks. Edges along the house, along concrete that stays and along a joint take no form.
  */
 export function calcForms(input: {
   readonly slabs: Readonly<Record<string, FormedSlab>>;
-  readonly shapes: Pick<OutlineResult['figures'], 'slabs'>;
+  readonly shapes: { readonly slabs: Readonly<Record<string, FormedShape>> };
+  readonly outlines: Readonly<Record<string, Outline>>;
   readonly forms: Company['forms'];
 }): FormsResult {
-  const { slabs, shapes, forms } = input;
-  const formed = Object.fromEntries(
-    Object.values(slabs).map((slab) => [slab.id, slabForms(slab, shapes.slabs, forms)]),
+  const { slabs, shapes, outlines, forms } = input;
+  const stripUsed = [...new Set(Object.values(slabs).flatMap(({ curveForm }) => curveForm ?? []))];
+  const radii = Object.fromEntries(
+    stripUsed.map((id) => [id, leastRadius(thingNamed(forms.strips, id, 'form strip'))]),
   );
-  const stakesNeeded = sumFigure({
-    parts: pick(formed, 'stakes'),
-    unitSuffix: 'Count',
-    unit: 'each',
-    decimals: 0,
+  const made = Object.values(slabs).map((slab): Formed => {
+    const board = thingNamed(forms.boards, slab.board, 'form board');
+    const strip = slab.curveForm === null ? null : thingNamed(forms.strips, slab.curveForm, 'form strip');
+    const outline = thingNamed(outlines, slab.id, 'outline');
+    const laid = layForms({ outline, board, strip, runPastIn: forms.runPastIn });
+    const leastRadiusIn = slab.curveForm === null ? null : thingNamed(radii, slab.curveForm, 'form strip');
+    const shape = thingNamed(shapes.slabs, slab.id, 'shape');
+    return { slab, laid, figures: slabFigures({ slab, shape, laid, board, strip, leastRadiusIn, forms }) };
   });
+
+  const figuresOf = Object.fromEntries(made.map(({ slab, figures }) => [slab.id, figures]));
+  const { sawKerfIn } = forms;
+  const boardUsed = [...new Set(Object.values(slabs).map(({ board }) => board))];
+  const boards = Object.fromEntries(
+    boardUsed.map((id) => {
+      const stock = thingNamed(forms.boards, id, 'form board');
+      const on = made.filter(({ slab }) => slab.board === id);
+      return [id, stockOf({ kind: 'board', path: `company.forms.boards.${id}`, stock, sawKerfIn, on })];
+    }),
+  );
+  const strips = Object.fromEntries(
+    stripUsed.map((id) => {
+      const stock = thingNamed(forms.strips, id, 'form strip');
+      const on = made.filter(({ slab }) => slab.curveForm === id);
+      return [id, stockOf({ kind: 'strip', path: `company.forms.strips.${id}`, stock, sawKerfIn, on })];
+    }),
+  );
+  const total = sundriesTotal(figuresOf);
   return {
     figures: {
-      slabs: formed,
-      boards: boardsNeeded(slabs, formed, forms.boards),
-      stakes: {
-        needed: stakesNeeded,
-        shortage: shortage(stakesNeeded, 'company.forms.stakes-on-hand', forms.stakesOnHandCount),
-      },
+      slabs: figuresOf,
+      boards: mapRecord(boards, ({ figures }) => figures),
+      strips: Object.fromEntries(
+        stripUsed.map((id) => [
+          id,
+          {
+            'least-radius': thingNamed(radii, id, 'form strip'),
+            ...thingNamed(strips, id, 'strip').figures,
+          },
+        ]),
+      ),
+      stakes: stakesOf(figuresOf, total.kickers, forms.stakesOnHandCount),
+      total,
     },
-    data: {},
+    data: {
+      laid: Object.fromEntries(made.map(({ slab, laid }) => [slab.id, laid])),
+      cuts: { board: mapRecord(boards, ({ plan }) => plan), strip: mapRecord(strips, ({ plan }) => plan) },
+    },
     problems: [],
   };
 }
 
-function slabForms(
-  slab: FormedSlab,
-  shapes: OutlineResult['figures']['slabs'],
-  forms: Company['forms'],
-): SlabForms {
-  const shape = thingNamed(shapes, slab.id, 'shape');
-  const board = thingNamed(forms.boards, slab.board, 'form board');
-  const boardPath = `company.forms.boards.${board.id}`;
+type Formed = {
+  readonly slab: FormedSlab;
+  readonly laid: readonly LaidForm[];
+  readonly figures: SlabForms;
+};
 
-  const straightFt = shape['formed-straight'];
-  const curvedFt = shape['formed-curved'];
-  const length = figure({
-    value: num(straightFt) + num(curvedFt),
-    unit: 'ft',
-    decimals: 2,
-    formula: 'straightFt + curvedFt',
-    inputs: { straightFt, curvedFt },
-  });
-  const lengthFt = num(length);
-
-  return {
-    length,
-    'short-by': figure({
-      value: formShortByIn({ thicknessIn: slab.thicknessIn, boardHeightIn: board.heightIn }),
-      unit: 'in',
-      decimals: 3,
-      formula: 'max(0, thicknessIn - boardHeightIn)',
-      inputs: {
-        thicknessIn: given(`build.slabs.${slab.id}.thickness`, slab.thicknessIn, 'in'),
-        boardHeightIn: given(`${boardPath}.height`, board.heightIn, 'in'),
-      },
-    }),
-    boards: figure({
-      value: boardCount({ lengthFt, boardLengthIn: board.lengthIn }),
-      unit: 'each',
-      decimals: 0,
-      formula: 'ceilStep(lengthFt * 12 / boardLengthIn, 1)',
-      inputs: { lengthFt: length, boardLengthIn: given(`${boardPath}.length`, board.lengthIn, 'in') },
-      source: COMMON_PRACTICE,
-      rounding: 'up',
-    }),
-    stakes: figure({
-      value: stakeCount({ lengthFt, stakeSpacingIn: forms.stakeSpacingIn }),
-      unit: 'each',
-      decimals: 0,
-      formula:
-        lengthFt > 0
-          ? 'ceilStep(lengthFt * 12 / stakeSpacingIn, 1) + 1'
-          : { method: 'nothing is formed, so no stake' },
-      inputs: {
-        lengthFt: length,
-        stakeSpacingIn: given('company.forms.stake-spacing', forms.stakeSpacingIn, 'in'),
-      },
-      source: COMPANY_FIGURE,
-      rounding: 'up',
-    }),
-  };
-}
-
-function boardsNeeded(
-  slabs: Readonly<Record<string, FormedSlab>>,
-  formed: Readonly<Record<string, SlabForms>>,
-  boards: Company['forms']['boards'],
-): Record<string, NeededAndShort> {
-  const used = [...new Set(Object.values(slabs).map((slab) => slab.board))];
-  return Object.fromEntries(
-    used.map((id) => {
-      const onIt = Object.fromEntries(
-        Object.values(slabs)
-          .filter((slab) => slab.board === id)
-          .map((slab) => [slab.id, thingNamed(formed, slab.id, 'slab').boards]),
-      );
-      const needed = sumFigure({ parts: onIt, unitSuffix: 'Count', unit: 'each', decimals: 0 });
-      const { onHandCount } = thingNamed(boards, id, 'form board');
-      return [id, { needed, shortage: shortage(needed, `company.forms.boards.${id}.on-hand`, onHandCount) }];
-    }),
+/** The figures and the cut plan of one kind of board or strip, over the slabs that name it. */
+function stockOf(made: {
+  readonly kind: LaidForm['stock'];
+  readonly path: string;
+  readonly stock: { readonly lengthIn: number; readonly onHandCount: number };
+  readonly sawKerfIn: number | null;
+  readonly on: readonly Formed[];
+}): { readonly figures: StockFigures; readonly plan: CutPlan } {
+  const { kind, path, stock, sawKerfIn, on } = made;
+  const pieces = on.flatMap(({ slab, laid }) =>
+    laid.flatMap((one, form) =>
+      one.stock !== kind || one.pieceIn === null ? [] : [{ slab: slab.id, form, lengthIn: one.pieceIn }],
+    ),
   );
+  const { figures, boards } = stockFigures({
+    path,
+    lengthIn: stock.lengthIn,
+    onHandCount: stock.onHandCount,
+    sawKerfIn,
+    taken: Object.fromEntries(
+      on.flatMap((one): (readonly [string, Taken])[] => {
+        const own = kind === 'board' ? boardsTaken(one.figures) : one.figures.strips;
+        return own === undefined ? [] : [[one.slab.id, own]];
+      }),
+    ),
+    piecesIn: pieces.map(({ lengthIn }) => lengthIn),
+  });
+  return { figures, plan: { pieces, boards } };
 }
 
-function shortage(needed: Figure, onHandPath: string, onHandCount: number): Figure {
-  return figure({
-    value: Math.max(0, num(needed) - onHandCount),
+function boardsTaken(figures: SlabForms): Taken {
+  return { whole: figures.boards, pieces: figures.pieces, 'cut-length': figures['cut-length'] };
+}
+
+function mapRecord<I, O>(record: Readonly<Record<string, I>>, map: (one: I) => O): Record<string, O> {
+  return Object.fromEntries(Object.entries(record).map(([id, one]) => [id, map(one)]));
+}
+
+function sundriesTotal(slabs: Readonly<Record<string, SlabForms>>): FormSundries {
+  const total = (key: keyof FormSundries) => {
+    const parts = Object.fromEntries(
+      Object.entries(slabs).flatMap(([id, figures]) => {
+        const own = figures[key];
+        return own === undefined ? [] : [[id, own]];
+      }),
+    );
+    if (Object.keys(parts).length === 0) return {};
+    const sum =
+      key === 'release'
+        ? sumFigure({ parts, unitSuffix: 'Gal', unit: 'gal', decimals: 3 })
+        : sumFigure({ parts, unitSuffix: 'Count', unit: 'each', decimals: 0 });
+    return { [key]: sum };
+  };
+  return { ...total('kickers'), ...total('screws'), ...total('release') };
+}
+
+/** The stakes of all slabs, and those that the kickers take. */
+function stakesOf(
+  slabs: Readonly<Record<string, SlabForms>>,
+  kickers: Figure | undefined,
+  onHandCount: number,
+): FormsResult['figures']['stakes'] {
+  const atFormsCount = sumFigure({
+    parts: mapRecord(slabs, ({ stakes }) => stakes),
+    unitSuffix: 'Count',
     unit: 'each',
     decimals: 0,
-    formula: 'max(0, neededCount - onHandCount)',
-    inputs: { neededCount: needed, onHandCount: given(onHandPath, onHandCount, 'each') },
   });
+  const { count, source } = STAKES_PER_KICKER;
+  const needed =
+    kickers === undefined
+      ? atFormsCount
+      : figure({
+          value: num(atFormsCount) + count * num(kickers),
+          unit: 'each',
+          decimals: 0,
+          formula: 'atFormsCount + eachCount * kickerCount',
+          inputs: {
+            atFormsCount,
+            kickerCount: kickers,
+            eachCount: constant('stakes of a kicker', count, 'each', source),
+          },
+          source,
+        });
+  return {
+    ...(kickers === undefined ? {} : { 'at-forms': atFormsCount }),
+    needed,
+    shortage: shortage(needed, 'company.forms.stakes-on-hand', onHandCount),
+  };
 }

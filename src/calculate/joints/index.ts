@@ -1,7 +1,7 @@
 import { boundsOf, type Line, type Outline } from '../../geometry/index.ts';
 import { constant, type Figure, figure, given, num } from '../figure.ts';
 import type { Job, Slab } from '../job.ts';
-import type { OutlineResult, ShapeFigures } from '../outline/index.ts';
+import type { OutlineResult, Placing, ShapeFigures } from '../outline/index.ts';
 import { pick, sumFigure, thingNamed } from '../parts.ts';
 import type { TopicResult } from '../topic.ts';
 import {
@@ -14,15 +14,16 @@ import {
 } from './limits.ts';
 import { boxOf, jointLines, lineLengthIn } from './lines.ts';
 import { jointDepthIn, jointSpacingLimitIn, panelRatio, splitIntoPanels } from './panels.ts';
+import { boxOfStrip, stripJointLines } from './strip-lines.ts';
 
 export { spacingMultiplier } from './limits.ts';
 export { jointDepthIn, jointSpacingLimitIn, panelRatio, splitIntoPanels } from './panels.ts';
 
-type JointedSlab = Pick<Slab, 'id' | 'use' | 'thicknessIn' | 'jointSpacingIn'>;
+type JointedSlab = Pick<Slab, 'id' | 'use' | 'thicknessIn' | 'jointSpacingIn' | 'shape'>;
 type JointMix = Pick<Job['build']['mix'], 'slumpIn' | 'aggregateIn'>;
 
 export type SlabJoints = {
-  /** Sides of the box around the outline; the panels divide them. */
+  /** Sides of the box around the outline, or of a walk rolled out straight; the panels divide them. */
   readonly 'box-length': Figure;
   readonly 'box-width': Figure;
   readonly 'spacing-limit': Figure;
@@ -52,14 +53,21 @@ export function calcJoints(input: {
   readonly slabs: Readonly<Record<string, JointedSlab>>;
   readonly shapes: Pick<OutlineResult['figures'], 'slabs'>;
   readonly outlines: OutlineResult['data']['slabs'];
+  readonly lies: OutlineResult['data']['lies'];
   readonly mix: JointMix;
 }): JointsResult {
-  const { slabs, shapes, outlines, mix } = input;
+  const { slabs, shapes, outlines, lies, mix } = input;
   const figures: Record<string, SlabJoints> = {};
   const lines: Record<string, readonly Line[]> = {};
   for (const slab of Object.values(slabs)) {
     const outline = thingNamed(outlines, slab.id, 'outline');
-    const made = slabJoints(slab, thingNamed(shapes.slabs, slab.id, 'shape'), outline, mix);
+    const shape = thingNamed(shapes.slabs, slab.id, 'shape');
+    const made = slabJoints(
+      slab,
+      shape,
+      { outline, placing: thingNamed(lies, slab.id, 'place').surface },
+      mix,
+    );
     figures[slab.id] = made.figures;
     lines[slab.id] = made.lines;
   }
@@ -72,22 +80,37 @@ export function calcJoints(input: {
   };
 }
 
-function slabJoints(slab: JointedSlab, shape: ShapeFigures, outline: Outline, mix: JointMix) {
+function slabJoints(
+  slab: JointedSlab,
+  shape: ShapeFigures,
+  laid: { readonly outline: Outline; readonly placing: Placing },
+  mix: JointMix,
+) {
+  const { outline } = laid;
   const bounds = boundsOf(outline);
-  const box = boxOf(bounds);
+  const { base } = slab.shape;
+  const centreLine = shape['centre-line'];
+  const isStrip = base.kind === 'strip' && centreLine !== undefined;
+  const box = isStrip ? boxOfStrip(base, num(centreLine)) : boxOf(bounds);
   const side = (which: 'longer' | 'shorter', lengthIn: number) =>
     figure({
       value: lengthIn,
       unit: 'in',
       decimals: 2,
-      formula: { method: `${which} side of the box around the outline` },
-      inputs: shape.perimeter.inputs,
+      formula: {
+        method: isStrip
+          ? `${which === 'longer' ? 'length of the centre line' : 'width'} of the walk`
+          : `${which} side of the box around the outline`,
+      },
+      inputs: isStrip ? { centreLineIn: centreLine } : shape.perimeter.inputs,
     });
   const boxLengthIn = side('longer', box.lengthIn);
   const boxWidthIn = side('shorter', box.widthIn);
   const limitIn = spacingLimit(slab, boxWidthIn, mix);
   const panels = splitIntoPanels(box, num(limitIn));
-  const lines = jointLines(outline, bounds, panels);
+  const lines = isStrip
+    ? stripJointLines(base, { lengthIn: box.lengthIn, panels, ...laid })
+    : jointLines(outline, bounds, panels);
 
   const alongCount = panelCountFigure(panels.alongCount, panels.addedAlongCount, {
     boxSideIn: boxLengthIn,

@@ -57,6 +57,7 @@ export function uprightBox(corners: {
 
 /** Two rectangles overlap unless a side of one of them parts them. */
 export function boxesOverlap(first: Box, second: Box): boolean {
+  if (boundsApart(first, second)) return false;
   return ![...sidesOf(first), ...sidesOf(second)].some((side) => {
     const normal = { xIn: side.from.yIn - side.to.yIn, yIn: side.to.xIn - side.from.xIn };
     const along = (point: PaperPoint) => point.xIn * normal.xIn + point.yIn * normal.yIn;
@@ -105,14 +106,22 @@ function isInBox(box: Box, point: PaperPoint): boolean {
   return !(signs.includes(1) && signs.includes(-1));
 }
 
-/** A quick no: the upright bounds of the two are apart. */
-function outsideEachOther(box: Box, { from, to }: Segment): boolean {
-  const xs = box.map((corner) => corner.xIn);
-  const ys = box.map((corner) => corner.yIn);
+/** A quick no: the upright bounds of the two are apart. Asked very often, so it makes no lists. */
+function outsideEachOther([a, b, c, d]: Box, { from, to }: Segment): boolean {
   return (
-    Math.max(from.xIn, to.xIn) < Math.min(...xs) ||
-    Math.min(from.xIn, to.xIn) > Math.max(...xs) ||
-    Math.max(from.yIn, to.yIn) < Math.min(...ys) ||
-    Math.min(from.yIn, to.yIn) > Math.max(...ys)
+    Math.max(from.xIn, to.xIn) < Math.min(a.xIn, b.xIn, c.xIn, d.xIn) ||
+    Math.min(from.xIn, to.xIn) > Math.max(a.xIn, b.xIn, c.xIn, d.xIn) ||
+    Math.max(from.yIn, to.yIn) < Math.min(a.yIn, b.yIn, c.yIn, d.yIn) ||
+    Math.min(from.yIn, to.yIn) > Math.max(a.yIn, b.yIn, c.yIn, d.yIn)
+  );
+}
+
+/** As above, for two boxes. */
+function boundsApart([a, b, c, d]: Box, [e, f, g, h]: Box): boolean {
+  return (
+    Math.max(a.xIn, b.xIn, c.xIn, d.xIn) <= Math.min(e.xIn, f.xIn, g.xIn, h.xIn) ||
+    Math.max(e.xIn, f.xIn, g.xIn, h.xIn) <= Math.min(a.xIn, b.xIn, c.xIn, d.xIn) ||
+    Math.max(a.yIn, b.yIn, c.yIn, d.yIn) <= Math.min(e.yIn, f.yIn, g.yIn, h.yIn) ||
+    Math.max(e.yIn, f.yIn, g.yIn, h.yIn) <= Math.min(a.yIn, b.yIn, c.yIn, d.yIn)
   );
 }

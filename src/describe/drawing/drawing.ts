@@ -9,6 +9,8 @@ export type Drawing = {
   readonly widthIn: number;
   readonly heightIn: number;
   readonly scale: Scale;
+  /** Where the origin of the ground lies; it may be off the paper. */
+  readonly origin: PaperPoint;
   readonly layers: readonly Layer[];
 };
 
@@ -18,7 +20,15 @@ export type Scale = {
   readonly text: string;
 };
 
-export type LayerName = 'existing-goes' | 'new-slab' | 'stays' | 'joints' | 'dimensions' | 'labels' | 'frame';
+export type LayerName =
+  | 'existing-goes'
+  | 'new-slab'
+  | 'stays'
+  | 'joints'
+  | 'photos'
+  | 'dimensions'
+  | 'labels'
+  | 'frame';
 
 export type Layer = { readonly name: LayerName; readonly primitives: readonly Primitive[] };
 
@@ -29,9 +39,8 @@ export type PathPart =
   | ({
       readonly kind: 'arc';
       readonly radiusIn: number;
-      readonly isLarge: boolean;
-      /** As seen on the paper. */
-      readonly isClockwise: boolean;
+      /** tan(sweep / 4), anticlockwise positive as seen on the paper. */
+      readonly bulge: number;
     } & PaperPoint)
   | { readonly kind: 'close' };
 

@@ -5,11 +5,13 @@ export type {
   Layer,
   LayerName,
   LinePrimitive,
+  PaperPoint,
   PathPart,
   PathPrimitive,
   Primitive,
   Scale,
   TextPrimitive,
 } from './drawing.ts';
-export { drawPlan, type PlanArea, type PlanView } from './plan.ts';
+export { drawPlan } from './plan.ts';
+export type { PhotoPoint, PlanArea, PlanView } from './plan-view.ts';
 export type { UnitSystem } from './scales.ts';

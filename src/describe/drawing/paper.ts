@@ -36,8 +36,7 @@ export function outlineParts(placement: Placement, outline: Outline): PathPart[]
       return {
         kind: 'arc',
         radiusIn: arcOf(from, to).radiusIn * placement.paperInPerIn,
-        isLarge: Math.abs(from.bulge) > 1,
-        isClockwise: from.bulge < 0,
+        bulge: from.bulge,
         ...end,
       };
     });

@@ -3,35 +3,48 @@ import { type Box, boxesOverlap, boxMeetsSegment, isBoxInside, type Segment } fr
 /** What is already taken on the sheet; placing a thing adds to it. */
 export type Room = {
   readonly zone: { leftIn: number; topIn: number; rightIn: number; bottomIn: number };
+  /** Texts. */
   readonly boxes: Box[];
+  /** Standpoints of photographs. */
+  readonly symbols: readonly Box[];
   /** Edges and joints. */
   readonly segments: readonly Segment[];
   /** Dimension lines and leaders. */
   readonly thinLines: Segment[];
+  /** Ticks of dimensions: other lines may pass through them, letters not. */
+  readonly ticks: Segment[];
 };
 
 export function isFree(room: Room, box: Box): boolean {
-  return (
-    isBoxInside(box, room.zone) &&
-    !room.boxes.some((taken) => boxesOverlap(taken, box)) &&
-    ![...room.segments, ...room.thinLines].some((segment) => boxMeetsSegment(box, segment))
-  );
+  if (!isBoxInside(box, room.zone)) return false;
+  for (const taken of [room.boxes, room.symbols]) {
+    if (taken.some((other) => boxesOverlap(other, box))) return false;
+  }
+  for (const lines of [room.segments, room.thinLines, room.ticks]) {
+    if (lines.some((line) => boxMeetsSegment(box, line))) return false;
+  }
+  return true;
 }
 
-export function isClearOfBoxes(room: Room, segment: Segment): boolean {
+export function isClearOfTexts(room: Room, segment: Segment): boolean {
   return !room.boxes.some((box) => boxMeetsSegment(box, segment));
+}
+
+export function isClearOfSymbols(room: Room, segment: Segment): boolean {
+  return !room.symbols.some((box) => boxMeetsSegment(box, segment));
 }
 
 /** Whether two pieces cross in their inner parts; meeting end to end or side by side is no crossing. */
 export function segmentsCross(first: Segment, second: Segment): boolean {
-  const side = (segment: Segment, point: Segment['from']) => {
-    const { from, to } = segment;
-    const twiceArea =
-      (to.xIn - from.xIn) * (point.yIn - from.yIn) - (to.yIn - from.yIn) * (point.xIn - from.xIn);
-    return Math.abs(twiceArea) < 1e-7 ? 0 : Math.sign(twiceArea);
-  };
   return (
-    side(first, second.from) * side(first, second.to) < 0 &&
-    side(second, first.from) * side(second, first.to) < 0
+    sideOf(first, second.from) * sideOf(first, second.to) < 0 &&
+    sideOf(second, first.from) * sideOf(second, first.to) < 0
   );
+}
+
+/** 1 left of the line, -1 right of it, 0 on it. */
+function sideOf({ from, to }: Segment, point: Segment['from']): number {
+  const twiceArea =
+    (to.xIn - from.xIn) * (point.yIn - from.yIn) - (to.yIn - from.yIn) * (point.xIn - from.xIn);
+  return Math.abs(twiceArea) < 1e-7 ? 0 : Math.sign(twiceArea);
 }

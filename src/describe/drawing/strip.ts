@@ -1,6 +1,7 @@
 import { leadingRatio } from './boxes.ts';
 import { type LinePrimitive, lineWeightsMm, type Scale, type TextPrimitive } from './drawing.ts';
 import { wrapText } from './lines.ts';
+import { northArrow, northSizeIn } from './north.ts';
 import { scaleBarLengthIn, type UnitSystem } from './scales.ts';
 import { textWidthIn } from './text-width.ts';
 
@@ -15,7 +16,7 @@ export type Strip = {
   readonly primitives: readonly (TextPrimitive | LinePrimitive)[];
 };
 
-/** The title strip along the foot: title, scale in words, and a scale bar. */
+/** The title strip along the foot: title, scale in words, a scale bar, and at the right where north lies. */
 export function titleStrip(given: {
   title: string;
   widthIn: number;
@@ -23,8 +24,10 @@ export function titleStrip(given: {
   scaleText: string;
   system: UnitSystem;
   lengthOf: (lengthIn: number) => string;
+  north: { readonly deg: number; readonly letter: string } | null;
 }): Strip {
-  const { title, widthIn, scale, system } = given;
+  const { title, scale, system, north } = given;
+  const widthIn = given.widthIn - (north === null ? 0 : northSizeIn + padIn / 2);
   const innerIn = widthIn - 2 * padIn;
   const titles = wrapText(title, titleStyle, { widthIn: innerIn, lines: 2 });
   const titleRowIn = (leadingRatio * titleStyle.sizePt) / 72;
@@ -61,15 +64,17 @@ export function titleStrip(given: {
     weightMm: lineWeightsMm.existing,
     dash: 'solid',
   });
+  const heightIn = Math.max(barBaseIn + 0.07 + padIn / 2, north === null ? 0 : northSizeIn + 0.04);
+  const northAt = { xIn: given.widthIn - padIn / 2 - northSizeIn / 2, yIn: heightIn / 2 };
   return {
-    heightIn: barBaseIn + 0.07 + padIn / 2,
+    heightIn,
     primitives: [
       ...titles.map((words, index) =>
         text(words, padIn, padIn / 2 + (index + 0.78) * titleRowIn, titleStyle),
       ),
       text(scaleText, padIn, scaleBaseIn, noteStyle),
-      text('0', barLeftIn, barBaseIn - 0.03, noteStyle),
-      text(endText, barLeftIn + barIn, barBaseIn - 0.03, noteStyle),
+      text('0', barLeftIn, barBaseIn - 0.04, noteStyle),
+      text(endText, barLeftIn + barIn, barBaseIn - 0.04, noteStyle),
       line(barLeftIn, barBaseIn + 0.04, barLeftIn + barIn, barBaseIn + 0.04),
       ...[0, 1 / 2, 1].map((share) =>
         line(
@@ -79,6 +84,7 @@ export function titleStrip(given: {
           barBaseIn + (share === 0.5 ? 0.01 : -0.01),
         ),
       ),
+      ...(north === null ? [] : northArrow(northAt, north)),
     ],
   };
 }

@@ -1,7 +1,6 @@
 import { num } from '../../calculate/figure.ts';
 import type { JobResults } from '../../calculate/index.ts';
 import type { Job } from '../../calculate/job.ts';
-import { thingNamed } from '../../calculate/parts.ts';
 import type { Words } from '../../words/index.ts';
 import { frameOf } from '../parts/frame.ts';
 import { frameFactsOf } from '../parts/frame-facts.ts';
@@ -10,6 +9,7 @@ import { end, row, start, tableOrNull } from '../parts/tables.ts';
 import { type Show, showIn } from '../show/index.ts';
 import type { MaterialsView, TableView } from '../views.ts';
 import { concreteView } from './concrete.ts';
+import { formsTable } from './forms.ts';
 import { baseFacts, fleetTable, loadNotes, loadsTable, streamsTable } from './loads.ts';
 import { shoppingView } from './shopping.ts';
 
@@ -46,31 +46,4 @@ function steelTable({ job, results, show, words }: Made): TableView | null {
     [start(say.slab), start(say.what), end(say.amount), end(say.weight), end(say.chairs)],
     rows,
   );
-}
-
-function formsTable({ job, results, show, words }: Made): TableView {
-  const say = words.materials.forms;
-  const { boards: own, stakesOnHandCount } = job.company.forms;
-  const { boards, stakes } = results.forms.figures;
-  return {
-    caption: say.caption,
-    columns: [start(say.board), end(say.need), end(say.onHand), end(say.buy)],
-    rows: [
-      ...Object.entries(boards).map(([id, { needed, shortage }]) => {
-        const board = thingNamed(own, id, 'board');
-        return row(
-          say.boardName(id, show.size(board.heightIn)),
-          show.count(num(needed)),
-          show.count(board.onHandCount),
-          show.count(num(shortage)),
-        );
-      }),
-      row(
-        say.stakes,
-        show.count(num(stakes.needed)),
-        show.count(stakesOnHandCount),
-        show.count(num(stakes.shortage)),
-      ),
-    ],
-  };
 }

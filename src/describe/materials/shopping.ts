@@ -194,12 +194,19 @@ function formItems(made: Made): Item[] {
   const say = words.materials.shopping;
   const neededOn = firstDayOf(made, 'base-and-forms');
   const common = { supplier: say.formSupplier, phone: '', noticeDays: 1, neededOn };
-  const { boards, stakes } = results.forms.figures;
+  const { boards, strips, stakes } = results.forms.figures;
   return [
     ...Object.keys(boards).flatMap((id) =>
       counted(thingNamed(boards, id, 'board').shortage, (count) => ({
         ...common,
         item: say.boards(id),
+        quantity: show.count(count),
+      })),
+    ),
+    ...Object.keys(strips).flatMap((id) =>
+      counted(thingNamed(strips, id, 'form strip').shortage, (count) => ({
+        ...common,
+        item: say.formStrips(id),
         quantity: show.count(count),
       })),
     ),

@@ -48,9 +48,17 @@ function placeText(job: Job, where: string, words: Words): string {
         job.site.existing[id]?.label ??
         job.company.trailers[id]?.label ??
         streamName(id, words) ??
+        spotName(id, words) ??
         id,
     )
     .join(', ');
+}
+
+/** A turn of a walk, a point of an outline or a formed curve, by its number. */
+function spotName(id: string, words: Words): string | undefined {
+  const [, what, number] = /^(turn|point|curve)-(\d+)$/.exec(id) ?? [];
+  if (number === undefined) return undefined;
+  return words.findings[what === 'turn' || what === 'curve' ? what : 'point'](number);
 }
 
 function streamName(id: string, words: Words): string | undefined {

@@ -1,20 +1,16 @@
 import type { PublicText } from '../../calculate/text.ts';
-import type { Outline } from '../../geometry/index.ts';
 import type { Words } from '../../words/index.ts';
-import { drawPlan } from '../drawing/index.ts';
+import { type Drawing, type PlanArea as DrawnArea, drawPlan, type PhotoPoint } from '../drawing/index.ts';
 import type { Show } from '../show/index.ts';
 import type { FiguredDrawing, Paper } from '../views.ts';
 
-export type PlanArea = {
+/** An area of a plan, in words that everybody may read. */
+export type PlanArea = Pick<DrawnArea, 'outline' | 'role'> & {
   readonly label: PublicText;
-  readonly outline: Outline;
-  readonly role: 'goes' | 'new' | 'stays';
-  readonly joints: readonly {
-    readonly fromXIn: number;
-    readonly fromYIn: number;
-    readonly toXIn: number;
-    readonly toYIn: number;
-  }[];
+  readonly joints: readonly (DrawnArea['joints'][number] & { readonly tag: PublicText | null })[];
+  readonly tags: readonly (DrawnArea['tags'][number] & { readonly text: PublicText })[];
+  readonly corners: readonly (DrawnArea['corners'][number] & { readonly text: PublicText })[];
+  readonly holes: readonly (DrawnArea['holes'][number] & { readonly label: PublicText })[];
 };
 
 /** Paper left for a drawing across the page, inside the margins [in]. */
@@ -28,20 +24,48 @@ export function planDrawing(made: {
   readonly id: string;
   readonly heading: PublicText;
   readonly areas: readonly PlanArea[];
+  readonly photoPoints: readonly (PhotoPoint & { readonly text: PublicText })[];
+  /** Clockwise from up the plan; null where it was not taken. */
+  readonly northDeg: number | null;
   readonly paper: Paper;
   readonly width: 'page' | 'half';
   readonly system: 'us' | 'metric';
   readonly show: Show;
   readonly words: Words;
 }): FiguredDrawing<PublicText> {
-  const { id, heading, areas, paper, width, system, show, words } = made;
+  const { id, heading, areas, photoPoints, northDeg, paper, width, system, show, words } = made;
+  const key = JSON.stringify({ id, heading, areas, photoPoints, northDeg, paper, width, system });
+  const known = drawnIn(words).get(key);
+  if (known !== undefined) return { heading, drawing: known };
   const drawing = drawPlan({
     id,
     title: heading,
     areas: areas.map((area) => ({ ...area, dimension: show.length })),
+    photoPoints,
+    northDeg,
     sheet: SHEET_IN[paper][width],
     system,
     words: { ...words.common.drawing, lengthOf: show.length },
   });
+  remember(drawnIn(words), key, drawing);
   return { heading, drawing };
+}
+
+/**
+ * Finding room for every label takes longer than the rest of a document, and most edits of a job
+ * leave its plans as they were: a plan that was drawn is not drawn again.
+ */
+const drawnByWords = new WeakMap<Words, Map<string, Drawing>>();
+const MOST_KEPT = 64;
+
+function drawnIn(words: Words): Map<string, Drawing> {
+  const drawn = drawnByWords.get(words) ?? new Map<string, Drawing>();
+  drawnByWords.set(words, drawn);
+  return drawn;
+}
+
+function remember(drawn: Map<string, Drawing>, key: string, drawing: Drawing): void {
+  const [oldest] = drawn.keys();
+  if (drawn.size >= MOST_KEPT && oldest !== undefined) drawn.delete(oldest);
+  drawn.set(key, drawing);
 }

@@ -16,6 +16,8 @@ export function areasView(facts: ProposalFacts, words: Words): ProposalView['are
       id: `proposal-${slab.id}`,
       heading: words.common.drawing.areaPlan(slab.label),
       areas: [slab.plan],
+      photoPoints: [],
+      northDeg: null,
       paper: facts.frame.paper,
       width: 'half',
       system: facts.unitSystem,
@@ -76,9 +78,7 @@ function steelWords(slab: Slab, show: Show, words: Words): PublicText {
 function slabPoints(slab: Slab, show: Show, words: Words): PublicText[] {
   const say = words.proposal.areas;
   return [
-    ...slab.rounded.map(({ corner, radiusIn }) =>
-      say.rounded(String(corner) as PublicText, show.length(radiusIn)),
-    ),
+    ...[...new Set(slab.curveRadiiIn.map(show.length))].map(say.curve),
     ...(slab.alongHouseFt > 0 ? [say.house] : []),
     ...(slab.alongStaysFt > 0 ? [say.stays] : []),
     ...(slab.note === null ? [] : [slab.note]),

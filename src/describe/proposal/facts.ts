@@ -29,7 +29,7 @@ export type ProposalFacts = {
     readonly reinforcement: Reinforcement;
     readonly panelCount: number;
     readonly longestPanelIn: number;
-    readonly rounded: readonly { readonly corner: number; readonly radiusIn: number }[];
+    readonly curveRadiiIn: readonly number[];
     readonly alongHouseFt: number;
     readonly alongStaysFt: number;
     readonly note: PublicText | null;

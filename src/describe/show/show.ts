@@ -1,6 +1,7 @@
 import type { UnitSystem } from '../../calculate/job.ts';
 import type { PublicText } from '../../calculate/text.ts';
 import {
+  ceilToStep,
   cuYdToCuM,
   formatFeetInches,
   formatInches,
@@ -26,6 +27,8 @@ import {
 export type Show = {
   /** A plan length: 14′ 6 3/8″ or 4.43 m. */
   readonly length: (lengthIn: number) => PublicText;
+  /** A piece to cut, not shorter than given: 14′ 6 5/16″ or 4,427 mm. */
+  readonly cut: (lengthIn: number) => PublicText;
   /** A small size: 4 1/2″ or 114 mm. */
   readonly size: (sizeIn: number) => PublicText;
   /** A run of edge or joint in whole steps: 36.0 ft or 11.0 m. */
@@ -56,6 +59,7 @@ const either = {
 const us: Show = {
   ...either,
   length: (lengthIn) => shown(formatFeetInches(lengthIn, 8)),
+  cut: (lengthIn) => shown(formatFeetInches(ceilToStep(lengthIn, 1 / 16), 16)),
   size: (sizeIn) => shown(formatInches(sizeIn, 8)),
   run: (lengthFt) => shown(`${formatNumber(lengthFt, 1)} ft`),
   area: (areaSqFt) => shown(`${formatNumber(areaSqFt, 0)} sq ft`),
@@ -72,6 +76,7 @@ const us: Show = {
 const metric: Show = {
   ...either,
   length: (lengthIn) => shown(`${formatNumber(inToM(lengthIn), 2)} m`),
+  cut: (lengthIn) => shown(`${formatNumber(ceilToStep(inToMm(lengthIn), 1), 0)} mm`),
   size: (sizeIn) => shown(`${formatNumber(inToMm(sizeIn), 0)} mm`),
   run: (lengthFt) => shown(`${formatNumber(ftToM(lengthFt), 1)} m`),
   area: (areaSqFt) => shown(`${formatNumber(sqFtToSqM(areaSqFt), 1)} m²`),

@@ -1,17 +1,20 @@
 import { num } from '../../calculate/figure.ts';
 import type { JobResults } from '../../calculate/index.ts';
 import type { Job } from '../../calculate/job.ts';
-import { thingNamed } from '../../calculate/parts.ts';
+import type { PublicText } from '../../calculate/text.ts';
 import type { Words } from '../../words/index.ts';
 import { findingsView } from '../parts/findings-view.ts';
 import { frameOf } from '../parts/frame.ts';
 import { frameFactsOf } from '../parts/frame-facts.ts';
 import { mixWords } from '../parts/mix-words.ts';
+import { existingAreas, slabAreasForCrew } from '../parts/plan-areas.ts';
 import { planDrawing } from '../parts/plan-drawing.ts';
 import { type Show, showIn } from '../show/index.ts';
-import type { CheckListView, FactView, FiguredDrawing, WorkOrderView } from '../views.ts';
+import type { CheckListView, FactView, FiguredDrawing, ListView, WorkOrderView } from '../views.ts';
 import { daysView } from './days.ts';
-import { cornersTable, formsTable, jointsTable, loadsTable, slabsTable, steelTable } from './tables.ts';
+import { formPiecesTable, formsTable } from './form-tables.ts';
+import { checksTable, curvesTable, turnsTable } from './layout-tables.ts';
+import { jointsTable, loadsTable, slabsTable, steelTable } from './tables.ts';
 
 /** The crew work order: outdoors, wet, in gloves. */
 export function describeWorkOrder(job: Job, results: JobResults, words: Words): WorkOrderView {
@@ -28,10 +31,14 @@ export function describeWorkOrder(job: Job, results: JobResults, words: Words): 
     plan: newPlan(job, results, show, words),
     goesPlan: goesPlan(job, results, show, words),
     facts: facts(job, results, show, words),
+    photos: photos(job, words),
     protect: job.site.stays.length === 0 ? null : { heading: say.protect, items: job.site.stays },
     slabs: slabsTable(made),
-    corners: cornersTable(made),
+    curves: curvesTable(made),
+    turns: turnsTable(made),
+    checks: checksTable(made),
     forms: formsTable(made),
+    formPieces: formPiecesTable(made),
     joints: jointsTable(made),
     steel: steelTable(made),
     loads: loadsTable(made),
@@ -51,12 +58,9 @@ function newPlan(job: Job, results: JobResults, show: Show, words: Words): Figur
   return planDrawing({
     id: 'work-order-new',
     heading: words.common.drawing.newPlan,
-    areas: Object.values(job.build.slabs).map((slab) => ({
-      label: slab.label,
-      outline: thingNamed(results.outline.data.slabs, slab.id, 'slab'),
-      role: 'new' as const,
-      joints: thingNamed(results.joints.data.lines, slab.id, 'slab'),
-    })),
+    areas: slabAreasForCrew(job, results, show, words),
+    photoPoints: [],
+    northDeg: job.site.northDeg,
     paper: job.company.paper,
     width: 'page',
     system: job.unitSystem,
@@ -66,23 +70,30 @@ function newPlan(job: Job, results: JobResults, show: Show, words: Words): Figur
 }
 
 function goesPlan(job: Job, results: JobResults, show: Show, words: Words): FiguredDrawing | null {
-  const things = Object.values(job.site.existing);
-  if (things.length === 0) return null;
+  if (Object.keys(job.site.existing).length === 0) return null;
   return planDrawing({
     id: 'work-order-goes',
     heading: words.common.drawing.oldPlan,
-    areas: things.map((thing) => ({
-      label: thing.label,
-      outline: thingNamed(results.outline.data.existing, thing.id, 'thing'),
-      role: 'goes' as const,
-      joints: [],
+    areas: existingAreas(job, results),
+    photoPoints: Object.values(job.site.photoPoints).map(({ at, lookingDeg }, index) => ({
+      text: `${index + 1}` as PublicText,
+      at,
+      lookingDeg,
     })),
+    northDeg: job.site.northDeg,
     paper: job.company.paper,
     width: 'page',
     system: job.unitSystem,
     show,
     words,
   });
+}
+
+/** Where the photos are taken from, numbered as on the plan of what is there. */
+function photos(job: Job, words: Words): ListView | null {
+  const points = Object.values(job.site.photoPoints);
+  if (points.length === 0) return null;
+  return { heading: words.workOrder.photos, items: points.map(({ label }) => label) };
 }
 
 function facts(job: Job, results: JobResults, show: Show, words: Words): readonly FactView[] {

@@ -56,53 +56,6 @@ export function slabsTable({ job, results, show, words }: Made): TableView {
   };
 }
 
-/** Set-backs, radii and strip lengths of all rounded corners; null where none is rounded. */
-export function cornersTable({ job, results, show, words }: Made): TableView | null {
-  const say = words.workOrder.corners;
-  const rows = Object.values(job.build.slabs).flatMap((slab) =>
-    Object.entries(thingNamed(results.outline.figures.slabs, slab.id, 'slab').corners).map(
-      ([corner, figures]) =>
-        row(
-          `${slab.label} ${corner.replace('corner-', '')}`,
-          show.length(num(figures.setback)),
-          show.length(num(figures.radius)),
-          show.length(num(figures['arc-length'])),
-        ),
-    ),
-  );
-  return tableOrNull(say.caption, [start(say.corner), end(say.setback), end(say.radius), end(say.arc)], rows);
-}
-
-export function formsTable({ job, results, show, words }: Made): TableView {
-  const say = words.workOrder.forms;
-  return {
-    caption: say.caption,
-    columns: [
-      start(say.slab),
-      start(say.board),
-      end(say.length),
-      end(say.boards),
-      end(say.stakes),
-      start(say.short),
-    ],
-    rows: Object.values(job.build.slabs).map((slab) => {
-      const figures = thingNamed(results.forms.figures.slabs, slab.id, 'slab');
-      const board = thingNamed(job.company.forms.boards, slab.board, 'board');
-      const shortIn = num(figures['short-by']);
-      const short =
-        shortIn > 0 ? say[slab.shortBoard === 'pack' ? 'pack' : 'dropBase'](show.size(shortIn)) : say.even;
-      return row(
-        slab.label,
-        `${board.id}, ${show.size(board.heightIn)}`,
-        show.run(num(figures.length)),
-        show.count(num(figures.boards)),
-        show.count(num(figures.stakes)),
-        short,
-      );
-    }),
-  };
-}
-
 export function jointsTable({ job, results, show, words }: Made): TableView {
   const say = words.workOrder.joints;
   const rows = Object.values(job.build.slabs).map((slab) => {

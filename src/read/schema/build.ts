@@ -1,7 +1,8 @@
 import type { z } from 'zod';
 import { lazily, TEXT_OR_NUMBER } from './leaf.ts';
+import { outlineKeys } from './outline.ts';
 import { ABOVE_ZERO, count, FROM_ZERO, length, quantity, share } from './quantities.ts';
-import { byId, choice, outlineKeys, reference, thing } from './shape.ts';
+import { byId, choice, reference, thing } from './shape.ts';
 import { crewText, publicText } from './text.ts';
 
 const reinforcement = () =>
@@ -40,6 +41,10 @@ const slab = () =>
       '10 ft',
     ).optional(),
     board: reference('Id of a form board of the company.', '2x4'),
+    'curve-form': reference(
+      'Id of a form strip of the company that its curves are bent of; boards sawn to bend if not given.',
+      'hardboard',
+    ).optional(),
     'short-board': choice(
       ['drop-base', 'pack'],
       'What is done where the board is lower than the slab is thick.',

@@ -7,6 +7,7 @@ import {
   FROM_ZERO,
   length,
   money,
+  quantity,
   rate,
   share,
   weight,
@@ -71,20 +72,75 @@ export const loadingTimeSection = lazily(() =>
   duration({ ...FROM_ZERO, most: '24 h' }, 'Loading one trailer.', '25 min'),
 );
 
+const formStrip = () =>
+  thing('form-strip', {
+    thickness: length({ ...ABOVE_ZERO, most: '3/4 in' }, 'How thick it is.', '1/4 in'),
+    height: length(
+      { ...ABOVE_ZERO, most: '2 ft' },
+      'How high it is; ripped to the form is taken if not given.',
+      '3 1/2 in',
+    ).optional(),
+    length: length({ least: '2 ft', most: '40 ft' }, 'How long it is.', '8 ft'),
+    lap: length({ ...FROM_ZERO, most: '18 in' }, 'How far it laps the next one and a form.', '12 in'),
+    bent: choice(
+      ['across-grain', 'along-grain'],
+      'Which way it is bent to the grain of its face; across-grain if not given.',
+    ).optional(),
+    'least-radius': length(
+      ABOVE_ZERO,
+      'The smallest curve it is bent to; the table for its thickness is taken if not given.',
+      '2 ft',
+    ).optional(),
+    'on-hand': count({ least: 0, most: 10_000 }, 'How many you have.', '6'),
+    price: money('What one more costs.', '$4.60'),
+  });
+
 export const formsSection = lazily(() =>
   thing('forms', {
     boards: byId(
       thing('board', {
         height: length({ ...ABOVE_ZERO, most: '2 ft' }, 'Its true height, not its name.', '3 1/2 in'),
-        length: length(ABOVE_ZERO, 'How long it is.', '16 ft'),
+        length: length({ least: '1 ft' }, 'How long it is.', '16 ft'),
         'on-hand': count({ least: 0, most: 10_000 }, 'How many you have.', '24'),
         price: money('What one more costs.', '$9.40'),
       }),
       'Form boards, each under an id.',
     ),
+    strips: byId(formStrip(), 'Thin strips that curves are bent of, each under an id.').optional(),
+    'run-past': length(
+      FROM_ZERO,
+      'How far a whole board may stick out past a corner before it is cut; no limit if not given.',
+      '4 ft',
+    ).optional(),
+    'saw-kerf': length(
+      { ...FROM_ZERO, most: '1/2 in' },
+      'What a saw cut takes away; 1/8 in if not given.',
+      '1/8 in',
+    ).optional(),
     'stake-spacing': length({ least: '6 in', most: '20 ft' }, 'Stake to stake.', '3 ft'),
+    'stake-spacing-curved': length(
+      { least: '3 in', most: '20 ft' },
+      'Stake to stake on curves; the published one if not given.',
+      '18 in',
+    ).optional(),
     'stake-price': money('What one more stake costs.', '$1.10'),
     'stakes-on-hand': count({ least: 0, most: 100_000 }, 'How many you have.', '90'),
+    'kicker-spacing': length(
+      { least: '6 in', most: '40 ft' },
+      'Brace to brace behind the forms; no braces if not given.',
+      '6 ft',
+    ).optional(),
+    'screws-per-stake': count(
+      { least: 0, most: 20 },
+      'Screws through a stake into the form; none are counted if not given.',
+      '2',
+    ).optional(),
+    'release-coverage': quantity(
+      'coverage',
+      ABOVE_ZERO,
+      'Face of form that a gallon of form release covers; none is counted if not given.',
+      '400 sq ft per gal',
+    ).optional(),
   }),
 );
 
@@ -93,6 +149,16 @@ export const allowancesSection = lazily(() =>
     'base-unevenness': length({ ...FROM_ZERO, most: '6 in' }, 'How low the base lies on average.', '1/4 in'),
     spill: share({ ...FROM_ZERO, most: '50 %' }, 'Concrete that is lost or left in the truck.', '3 %'),
     'base-margin': length({ ...FROM_ZERO, most: '10 ft' }, 'How far the base runs past the forms.', '6 in'),
+    'closing-error': length(
+      { ...FROM_ZERO, most: '2 ft' },
+      'How far a walk along the sides may miss where it began, and a diagonal its check; 2 in if not given.',
+      '2 in',
+    ).optional(),
+    'joining-gap': length(
+      { ...FROM_ZERO, most: '2 ft' },
+      'How far two pieces measured apart may miss each other and still be joined; 1 in if not given.',
+      '1 in',
+    ).optional(),
   }),
 );
 

@@ -23,7 +23,16 @@ import { refusal } from './refusal.ts';
 type Told = readonly [description: string, ...examples: string[]];
 type ReadKind = Extract<
   QuantityKind,
-  'length' | 'volume' | 'weight' | 'slope' | 'duration' | 'share' | 'density' | 'strength' | 'coverage'
+  | 'length'
+  | 'volume'
+  | 'weight'
+  | 'slope'
+  | 'duration'
+  | 'share'
+  | 'density'
+  | 'strength'
+  | 'coverage'
+  | 'angle'
 >;
 
 /** Above these somebody wrote a digit too many; they also keep every figure far from overflow. */
@@ -37,6 +46,7 @@ const MOST: Readonly<Record<ReadKind, string>> = {
   density: '300 lb per cu ft',
   strength: '20,000 psi',
   coverage: '5,000 sq ft per gal',
+  angle: '360 deg',
 };
 
 export const ABOVE_ZERO = { above: 0 } as const;

@@ -1,7 +1,10 @@
 import { z } from 'zod';
+import { bearing } from './angles.ts';
 import { lazily } from './leaf.ts';
+import { outlineKeys } from './outline.ts';
+import { place } from './place.ts';
 import { ABOVE_ZERO, length, quantity } from './quantities.ts';
-import { byId, choice, outlineKeys, thing } from './shape.ts';
+import { byId, choice, thing } from './shape.ts';
 import { crewText, publicText } from './text.ts';
 
 const existing = () =>
@@ -23,10 +26,19 @@ const existing = () =>
     ).optional(),
   });
 
+const photoPoint = () =>
+  thing('photo-point', {
+    label: crewText('What the photo shows.', 'Porch step and house wall'),
+    at: place('Where one stands on the plan.'),
+    looking: bearing('Which way one looks, clockwise from up the plan.', '45 deg'),
+  });
+
 /** What is there now, what stays, and how to get in. */
 export const siteSection = lazily(() =>
   thing('site', {
     existing: byId(existing(), 'What is there now and goes, each under an id.').optional(),
+    north: bearing('Which way north is on the plan, clockwise from up.', '30 deg').optional(),
+    'photo-points': byId(photoPoint(), 'Where photos are taken from, each under an id.').optional(),
     stays: z
       .array(publicText('Something to protect.', 'Garage floor and door seal'))
       .meta({ description: 'What stays and is protected.' })

@@ -22,6 +22,7 @@ export const calculation = {
   },
   topics: {
     outline: 'Outlines',
+    layout: 'Layout',
     'tear-out': 'Tear-out',
     base: 'Base',
     forms: 'Forms',

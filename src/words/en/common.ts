@@ -53,8 +53,11 @@ export const common = {
   drawing: {
     scale: (scale: string) => `Scale ${scale}`,
     radius: (length: string) => `R ${length}`,
+    north: h`N`,
     newPlan: h`What will be built`,
     oldPlan: h`What goes`,
     areaPlan: (label: PublicText) => h`Plan: ${label}`,
+    joint: (number: PublicText) => h`J${number}`,
+    curve: (number: PublicText) => h`C${number}`,
   },
 } as const;

@@ -8,6 +8,9 @@ export const findings = {
   fromMemory: (source: string) => `${source} (from memory)`,
   acknowledged: (reason: string) => `Accepted: ${reason}`,
   wholeJob: 'The job',
+  turn: (number: string) => `turn ${number}`,
+  point: (number: string) => `point ${number}`,
+  curve: (number: string) => `curve ${number}`,
   other: (({ value, limit }) =>
     `A company rule: the figure is ${value}, its limit ${limit}.`) satisfies Sentence,
   /** By rule code; a rule of the company's own takes `other`. */
@@ -22,10 +25,17 @@ export const findings = {
     'mix-weak-for-exposure': () => 'The mix is weaker than the published minimum for this exposure.',
     'air-low-for-freezing': () => 'The mix has little air for concrete that freezes.',
     'form-board-low': () => 'The form board is lower than the slab is thick.',
+    'form-strip-low': () => 'The strip of the curves is lower than the slab is thick.',
+    'form-strip-breaks': () =>
+      'The curve is tighter than its strip bends dry; take a thinner strip or wet it.',
+    'curve-without-strip': () => 'No strip is named for a curve, so boards are sawn to bend.',
     'pour-over-a-day': () => 'The pour does not fit in one day with this crew.',
     'area-large-for-finishers': () => 'There is more area than these finishers finish in one pour.',
     'crew-short-of-people': () => 'A task asks for more people than this crew has.',
     'load-near-payload': () => 'A load comes near to what the trailer may carry; weigh the first one.',
+    'arcs-meet-with-kink': () => 'An arc does not run smoothly into its neighbour.',
+    'walk-pinched': () => 'The walk is narrower at its turn than along it.',
+    'walk-closes-badly': () => 'The tape round this shape closes badly; tape it once more.',
     'price-below-cost': () => 'The price does not cover cost and overhead.',
     'deposit-over-one-third': () => 'The first payment is over the cap of this state.',
     'deposit-over-fixed-cap': () => 'The first payment is over the cap of this state.',

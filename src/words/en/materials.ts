@@ -111,6 +111,14 @@ export const materials = {
     buy: 'Buy',
     stakes: 'Stakes',
     boardName: (name: string, height: string) => `${name}, true height ${height}`,
+    stripName: (name: string, thickness: string) => `${name}, ${thickness} thick`,
+    screws: 'Screws',
+    release: 'Form release',
+    cut: (from: string, pieces: string, cuts: string) =>
+      `Of these ${from} cut into pieces: ${pieces}, saw cuts: ${cuts}.`,
+    cutLeast: (from: string, pieces: string, cuts: string) =>
+      `Of these ${from} cut into pieces, the least there can be: ${pieces}, saw cuts: ${cuts}.`,
+    kickers: (stakes: string) => `Kickers take ${stakes} of these.`,
   },
   shopping: {
     heading: 'Shopping list by supplier',
@@ -129,6 +137,7 @@ export const materials = {
     isolation: 'Soft isolation strip',
     strips: (count: string, length: string) => `${count} of ${length}`,
     boards: (name: string) => `Form board ${name}`,
+    formStrips: (name: string) => `Form strip ${name}`,
     stakes: 'Stakes',
     formSupplier: 'Lumber, anywhere',
   },

@@ -45,7 +45,7 @@ export const proposal = {
     jointsValue: (spacing: P) =>
       h`Grooves at most ${spacing} apart, where the slab may crack in a straight line`,
     noJoints: h`None needed at this size`,
-    rounded: (corners: P, radius: P) => h`Corner ${corners} is rounded with a radius of ${radius}.`,
+    curve: (radius: P) => h`Curved with a radius of ${radius}.`,
     house: h`Along the house a soft strip keeps the slab free of the wall.`,
     stays: h`Where it meets concrete that stays, a soft strip keeps the two apart.`,
     steps: (risers: number, riser: P, tread: P, width: P) =>

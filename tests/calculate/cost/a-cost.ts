@@ -41,9 +41,28 @@ export const ownForms: Company['forms'] = {
   boards: {
     'two-by-four': { id: 'two-by-four', heightIn: 3.5, lengthIn: 192, onHandCount: 6, priceUsd: usd('9.80') },
   },
+  strips: {
+    hardboard: {
+      id: 'hardboard',
+      thicknessIn: 0.25,
+      heightIn: null,
+      lengthIn: 96,
+      lapIn: 12,
+      bent: 'across-grain',
+      leastRadiusIn: null,
+      onHandCount: 0,
+      priceUsd: usd('4.60'),
+    },
+  },
+  runPastIn: null,
+  sawKerfIn: null,
   stakeSpacingIn: 36,
+  stakeSpacingCurvedIn: null,
   stakePriceUsd: usd('1.15'),
   stakesOnHandCount: 30,
+  kickerSpacingIn: null,
+  screwsPerStakeCount: null,
+  releaseCoverageSqFtPerGal: null,
 };
 
 type Input = Parameters<typeof calcCost>[0];
@@ -60,7 +79,11 @@ export function aCostInput(changed: Partial<Input> = {}): Input {
       total: { hours: fig(6, 'h'), miles: fig(62.5, 'mi'), fees: fig(usd('184.355'), '$') },
     },
     base: { total: { 'order-tons': fig(17, 'ton') } },
-    forms: { boards: { 'two-by-four': { shortage: fig(2, 'each') } }, stakes: { shortage: fig(10, 'each') } },
+    forms: {
+      boards: { 'two-by-four': { shortage: fig(2, 'each') } },
+      strips: { hardboard: { shortage: fig(0, 'each') } },
+      stakes: { shortage: fig(10, 'each') },
+    },
     reinforcement: {
       total: { sheets: fig(9, 'each'), 'bought-bars': fig(0, 'each'), chairs: fig(100, 'each') },
     },

@@ -55,6 +55,17 @@ describe('cost', () => {
     expect(amount(figures.materials).toFixed(2)).toBe('2823.10');
   });
 
+  test('form strips that are short are bought: 3 at $4.60', () => {
+    const forms = {
+      boards: {},
+      strips: { hardboard: { shortage: fig(3, 'each') } },
+      stakes: { shortage: fig(0, 'each') },
+    };
+    const { lines } = costOfJob({ forms }).figures;
+    expect(shown(lines)).toMatchObject({ 'form-strips-hardboard': '13.80' });
+    expect(Object.keys(lines)).not.toContain('stakes');
+  });
+
   test('bags are paid as bags: 450 at $6.45, and their mixing is labor once', () => {
     const crew = crewOf({ supply: 'bags' });
     const { lines } = costOfJob({ supply: 'bags', crew: crew.figures }).figures;

@@ -120,7 +120,7 @@ describe('shipped rule sets', () => {
     expect(RULE_SETS.toSorted()).toEqual(['california', 'general', 'maine', 'maryland']);
     const rules = RULE_SETS.flatMap((name) => shippedRules(name));
     for (const rule of rules) expect(rule.source.length, rule.code).toBeGreaterThan(10);
-    expect(rules).toHaveLength(15 + 1 + 1 + 2);
+    expect(rules).toHaveLength(21 + 1 + 1 + 2);
   });
 
   test('limits as meant, in the unit of the figure', () => {
@@ -149,11 +149,17 @@ describe('shipped rule sets', () => {
     ['mix-weak-for-exposure', 'checks.mix.strength-shortfall', 'psi', 0, 500],
     ['air-low-for-freezing', 'checks.mix.air', 'ratio', 0.05, 0.045],
     ['form-board-low', 'forms.slabs.drive.short-by', 'in', 0, 0.5],
+    ['form-strip-low', 'forms.slabs.drive.strip-short-by', 'in', 0, 0.25],
+    ['form-strip-breaks', 'forms.slabs.drive.curves.curve-1.radius-short-by', 'in', 0, 0.1],
+    ['curve-without-strip', 'forms.slabs.drive.curves-without-strip', 'each', 0, 1],
     ['pour-over-a-day', 'crew.phases.pour.days', 'days', 1, 2],
     ['area-large-for-finishers', 'crew.total.area-per-finisher', 'sq ft', 400, 401],
     ['crew-short-of-people', 'crew.total.people-short', 'each', 0, 1],
     ['load-near-payload', 'checks.loads.soil.fullness', 'ratio', 0.95, 0.96],
     ['price-below-cost', 'price.margin-share', 'ratio', 0, -0.01],
+    ['arcs-meet-with-kink', 'outline.slabs.walk.kinks.point-3', 'deg', 1, 1.2],
+    ['walk-pinched', 'outline.slabs.walk.turns.turn-1.pinch', 'in', 0, 0.5],
+    ['walk-closes-badly', 'outline.slabs.walk.closure.share', 'ratio', 0.005, 0.006],
   ];
 
   test('every general rule is tried', () => {

@@ -14,6 +14,7 @@ import { calcOutline } from '../../../src/calculate/outline/index.ts';
 import { calcTearOut, type TearOutResult } from '../../../src/calculate/tear-out/index.ts';
 import type { CrewText, PublicText } from '../../../src/calculate/text.ts';
 import { type Rate, type RateUnit, Usd } from '../../../src/units/index.ts';
+import { asTaped, TAPE_LIMITS } from '../slabs.ts';
 
 /*
  * A small whole haul with one thing changed. The first trailer carries 9,800 lb less the reserve,
@@ -28,12 +29,7 @@ export function rate(amount: string, perUnit: RateUnit): Rate {
 }
 
 export function rectangle(lengthFt: number, widthFt: number, edges: TapedShape['edges'] = []): TapedShape {
-  return {
-    base: { kind: 'rectangle', lengthIn: lengthFt * 12, widthIn: widthFt * 12 },
-    rounded: [],
-    edges,
-    at: null,
-  };
+  return asTaped({ kind: 'rectangle', lengthIn: lengthFt * 12, widthIn: widthFt * 12 }, { edges });
 }
 
 export function anExisting(changed: Partial<Existing> = {}): Existing {
@@ -64,6 +60,7 @@ export function aSlab(changed: Partial<Slab> = {}): Slab {
     finish: 'broom',
     jointSpacingIn: null,
     board: '2x4',
+    curveForm: null,
     shortBoard: 'drop-base',
     note: null,
     crewNote: null,
@@ -141,15 +138,15 @@ export function byId<T extends { readonly id: string }>(things: readonly T[]): R
 
 export function tearOut(existing: readonly Existing[], slabs: readonly Slab[] = []): TearOutResult {
   const things = { existing: byId(existing), slabs: byId(slabs) };
-  return calcTearOut({ ...things, shapes: calcOutline(things).figures });
+  return calcTearOut({ ...things, shapes: calcOutline({ ...things, limits: TAPE_LIMITS }).figures });
 }
 
 export function base(slabs: readonly Slab[], supplier = aBaseSupplier(), baseMarginIn = 0): BaseResult {
   const bySlabId = byId(slabs);
   return calcBase({
     slabs: bySlabId,
-    shapes: calcOutline({ slabs: bySlabId, existing: {} }).figures,
-    allowances: { baseUnevennessIn: 0.25, spillRatio: 0.03, baseMarginIn },
+    shapes: calcOutline({ slabs: bySlabId, existing: {}, limits: TAPE_LIMITS }).figures,
+    allowances: { baseUnevennessIn: 0.25, spillRatio: 0.03, baseMarginIn, ...TAPE_LIMITS },
     supplier,
   });
 }

@@ -4,13 +4,23 @@ import {
   type Drawing,
   drawPlan,
   type LayerName,
+  type PathPart,
   type PlanView,
   type Primitive,
   type TextPrimitive,
 } from '../../../src/describe/drawing/index.ts';
 import { outlineSegments } from '../../../src/describe/drawing/paper.ts';
-import { boundsOf } from '../../../src/geometry/index.ts';
-import { anArea, aPlan, rectangle, samplePlans } from './sample-plans.ts';
+import {
+  boundsOf,
+  chordsOf,
+  containsPoint,
+  distanceIn,
+  edgesOf,
+  type Outline,
+  type Point,
+  type Vertex,
+} from '../../../src/geometry/index.ts';
+import { anArea, aPlan, rectangle, reverseCurve, samplePlans } from './sample-plans.ts';
 
 const primitivesOf = (drawing: Drawing, ...names: LayerName[]): Primitive[] =>
   drawing.layers
@@ -46,6 +56,50 @@ function edgeSegments(view: PlanView, drawing: Drawing): Segment[] {
   return view.areas.flatMap((one) => outlineSegments(placement, one.outline));
 }
 
+/** What a primitive draws as straight pieces: lines, outlines by their corners, dots by their crosses. */
+function strokesOf(primitive: Primitive): Segment[] {
+  switch (primitive.kind) {
+    case 'line':
+      return [primitive];
+    case 'dot': {
+      const { xIn, yIn, radiusIn } = primitive;
+      return [
+        { from: { xIn: xIn - radiusIn, yIn }, to: { xIn: xIn + radiusIn, yIn } },
+        { from: { xIn, yIn: yIn - radiusIn }, to: { xIn, yIn: yIn + radiusIn } },
+      ];
+    }
+    case 'path':
+      return outlineOf(primitive.parts).rings.flatMap((ring) =>
+        chordsOf(ring).map(({ from, to }) => ({
+          from: { xIn: from.xIn, yIn: -from.yIn },
+          to: { xIn: to.xIn, yIn: -to.yIn },
+        })),
+      );
+    default:
+      return [];
+  }
+}
+
+/** The parts of a path or hatch as an outline, with y up as the geometry has it. */
+function outlineOf(parts: readonly PathPart[]): Outline {
+  const rings: Vertex[][] = [];
+  for (const part of parts) {
+    if (part.kind === 'close') continue;
+    const vertex = { xIn: part.xIn, yIn: -part.yIn, bulge: 0, edge: 'formed' } as const;
+    if (part.kind === 'move') {
+      rings.push([vertex]);
+      continue;
+    }
+    const ring = rings.at(-1) ?? [];
+    const last = ring.pop();
+    if (last === undefined) throw new Error('a path begins with a move');
+    ring.push({ ...last, bulge: part.kind === 'arc' ? part.bulge : 0 });
+    const [first] = ring;
+    if (first?.xIn !== vertex.xIn || first.yIn !== vertex.yIn) ring.push(vertex);
+  }
+  return { rings };
+}
+
 describe.each(Object.entries(samplePlans))('%s', (_name, view) => {
   const drawing = drawPlan(view);
   const texts = textsOf(drawing);
@@ -59,12 +113,75 @@ describe.each(Object.entries(samplePlans))('%s', (_name, view) => {
   });
 
   test('no text is crossed by an edge, a joint, a dimension line or a leader', () => {
-    const lines = primitivesOf(drawing, 'joints', 'dimensions', 'labels').filter(
-      (one) => one.kind === 'line',
-    );
+    const segments = [...edgeSegments(view, drawing), ...primitivesOf(drawing).flatMap(strokesOf)];
     for (const text of texts) {
-      for (const segment of [...edgeSegments(view, drawing), ...lines]) {
+      for (const segment of segments) {
         expect(boxMeetsSegment(textBox(text), segment), text.text).toBe(false);
+      }
+    }
+  });
+
+  test('nothing is drawn off the sheet, nor into the title strip what is not of it', () => {
+    const [stripTop] = primitivesOf(drawing, 'frame').filter((one) => one.kind === 'line');
+    const bottomIn = stripTop?.kind === 'line' ? stripTop.from.yIn : Number.NaN;
+    for (const layer of drawing.layers) {
+      const lowestIn = layer.name === 'frame' ? drawing.heightIn : bottomIn;
+      for (const { from, to } of layer.primitives.flatMap(strokesOf)) {
+        for (const { xIn, yIn } of [from, to]) {
+          expect(xIn).toBeGreaterThan(0);
+          expect(xIn).toBeLessThan(drawing.widthIn);
+          expect(yIn).toBeGreaterThan(0);
+          expect(yIn, layer.name).toBeLessThan(lowestIn);
+        }
+      }
+    }
+  });
+
+  test('every joint number, curve tag, photograph and hole has its text once', () => {
+    const said = texts.map((text) => text.text);
+    const given = [
+      ...view.areas.flatMap(({ joints }) => joints.flatMap(({ tag }) => (tag === null ? [] : [tag]))),
+      ...view.areas.flatMap(({ tags }) => tags.map(({ text }) => text)),
+      ...view.photoPoints.map(({ text }) => text),
+      ...view.areas.flatMap(({ holes }) => holes.map(({ label }) => label)),
+    ];
+    for (const text of given)
+      expect(
+        said.filter((one) => one === text),
+        text,
+      ).toHaveLength(1);
+  });
+
+  test('hatched is what is concrete: not a hole, not a text', () => {
+    const roles = { new: 'new-slab', goes: 'existing-goes' } as const;
+    for (const [role, layer] of Object.entries(roles)) {
+      const areas = view.areas.filter((area) => area.role === role);
+      const hatches = primitivesOf(drawing, layer).filter((one) => one.kind === 'hatch');
+      expect(hatches).toHaveLength(areas.length);
+      for (const [index, area] of areas.entries()) {
+        const hatched = outlineOf(hatches[index]?.parts ?? []);
+        const isHatched = ({ xIn, yIn }: Point) => containsPoint(hatched, { xIn, yIn: -yIn });
+        const onPaper = ({ xIn, yIn }: Point): Point => ({
+          xIn: drawing.origin.xIn + xIn * drawing.scale.paperInPerIn,
+          yIn: drawing.origin.yIn - yIn * drawing.scale.paperInPerIn,
+        });
+        for (const { at } of area.holes) expect(isHatched(onPaper(at))).toBe(false);
+        for (const text of texts) {
+          const [a, , c] = textBox(text);
+          expect(isHatched({ xIn: (a.xIn + c.xIn) / 2, yIn: (a.yIn + c.yIn) / 2 }), text.text).toBe(false);
+        }
+        // A hair inside the middle of each straight side is concrete.
+        const sides = area.outline.rings
+          .flatMap((ring) => edgesOf(ring))
+          .filter(({ from }) => from.bulge === 0);
+        for (const { from, to } of sides) {
+          const hairIn = 0.01 / distanceIn(from, to);
+          const inside = {
+            xIn: (from.xIn + to.xIn) / 2 - (to.yIn - from.yIn) * hairIn,
+            yIn: (from.yIn + to.yIn) / 2 + (to.xIn - from.xIn) * hairIn,
+          };
+          expect(isHatched(onPaper(inside))).toBe(true);
+        }
       }
     }
   });
@@ -179,6 +296,78 @@ describe('dimensions', () => {
   });
 });
 
+describe('many sides and curves', () => {
+  const dimensionsOf = (name: string) =>
+    textsOf(drawPlan(samplePlans[name] as PlanView), 'dimensions')
+      .map((text) => text.text)
+      .sort();
+
+  test('twelve corners have each length once, and the whole length and width', () => {
+    const sides = ['10′', '4′', '6′', '14′', '12′', '6′', '6′', '15′', '3′', '9′', '15′'];
+    // Of the two sides of the notch, which face each other, one is written.
+    expect(dimensionsOf('twelve corners')).toEqual([...sides, '30′', '18′'].sort());
+  });
+
+  test('a reverse curve has its whole length and width, its straight ends and no radius beside its tags', () => {
+    // 4 ft wide; the centre line runs 5.863 ft straight at each end and 18 ft across and up between.
+    const ends = ['4′', '4′', '5′ 10″', '5′ 10″'];
+    const tags = ['C1 R 11′', 'C2 R 7′', 'C3 R 11′', 'C4 R 7′'];
+    expect(dimensionsOf('a walk with a reverse curve')).toEqual([...ends, ...tags, '22′', '29′ 9″'].sort());
+  });
+
+  test('a leader runs to a dot at the centre of its arc, as long as the radius and a little more', () => {
+    const drawing = drawPlan(samplePlans['a walk with a reverse curve'] as PlanView);
+    const { paperInPerIn } = drawing.scale;
+    const [tag] = reverseCurve.tags;
+    const centre = {
+      xIn: drawing.origin.xIn + (tag?.centre.xIn ?? 0) * paperInPerIn,
+      yIn: drawing.origin.yIn - (tag?.centre.yIn ?? 0) * paperInPerIn,
+    };
+    const offIn = (point: Point) => Math.hypot(point.xIn - centre.xIn, point.yIn - centre.yIn);
+    const dimensions = primitivesOf(drawing, 'dimensions');
+    expect(dimensions.some((one) => one.kind === 'dot' && offIn(one) < 1e-9)).toBe(true);
+    const radii = dimensions.flatMap((one) =>
+      one.kind === 'line' && offIn(one.from) < 1e-9 ? [offIn(one.to) / paperInPerIn] : [],
+    );
+    expect(radii).toEqual([expect.closeTo(11 * 12, 6)]);
+  });
+});
+
+describe('north and photographs', () => {
+  test.each([0, 30, 90, 200, 315])('the arrow points %s degrees clockwise from up the plan', (northDeg) => {
+    const without = primitivesOf(drawPlan(aPlan()), 'frame');
+    const drawing = drawPlan(aPlan({ northDeg }));
+    const frame = primitivesOf(drawing, 'frame');
+    expect(frame.length).toBe(without.length + 5);
+    const [shaft] = frame.slice(-5);
+    if (shaft?.kind !== 'line') throw new Error('the arrow begins with its shaft');
+    const towardsDeg =
+      (Math.atan2(shaft.to.xIn - shaft.from.xIn, shaft.from.yIn - shaft.to.yIn) * 180) / Math.PI;
+    expect((towardsDeg + 360) % 360).toBeCloseTo(northDeg, 6);
+    const letter = frame.at(-1);
+    if (letter?.kind !== 'text') throw new Error('the arrow ends with its letter');
+    expect([letter.text, letter.turnDeg]).toEqual(['N', 0]);
+    const off = (point: Point) => Math.hypot(point.xIn - letter.xIn, point.yIn - letter.yIn);
+    expect(off(shaft.to)).toBeLessThan(off(shaft.from));
+  });
+
+  test('a standpoint is a dot in its place with a wedge that opens the way it looks', () => {
+    const view = samplePlans['two holes'] as PlanView;
+    const drawing = drawPlan(view);
+    const [wedge, dot] = primitivesOf(drawing, 'photos');
+    if (wedge?.kind !== 'path' || dot?.kind !== 'dot') throw new Error('a wedge, then its dot');
+    const [at] = view.photoPoints.map((point) => point.at);
+    expect(dot.xIn).toBeCloseTo(drawing.origin.xIn + (at?.xIn ?? 0) * drawing.scale.paperInPerIn, 9);
+    expect(dot.yIn).toBeCloseTo(drawing.origin.yIn - (at?.yIn ?? 0) * drawing.scale.paperInPerIn, 9);
+    const [, left, right] = outlineOf(wedge.parts).rings[0] ?? [];
+    // Looking 45 degrees clockwise from up: as far right as up.
+    const rightIn = ((left?.xIn ?? 0) + (right?.xIn ?? 0)) / 2 - dot.xIn;
+    const upIn = ((left?.yIn ?? 0) + (right?.yIn ?? 0)) / 2 + dot.yIn;
+    expect(rightIn).toBeGreaterThan(0.1);
+    expect(upIn).toBeCloseTo(rightIn, 9);
+  });
+});
+
 describe('labels and hatches', () => {
   test('a label that does not fit inside has a leader to a dot', () => {
     const drawing = drawPlan(samplePlans['a tiny panel beside a large slab'] as PlanView);
@@ -203,6 +392,8 @@ describe('labels and hatches', () => {
   test('refuses no areas, a character outside the font, and a sheet too small for anything', () => {
     expect(() => drawPlan(aPlan({ areas: [] }))).toThrow(/at least one/);
     expect(() => drawPlan(aPlan({ areas: [anArea({ label: 'Auffahrt ⅜' })] }))).toThrow(/U\+215C/);
+    const nowhere = [{ label: 'Planter', at: { xIn: 60, yIn: 60 } }];
+    expect(() => drawPlan(aPlan({ areas: [anArea({ holes: nowhere })] }))).toThrow(/must lie in a hole/);
     expect(() => drawPlan(aPlan({ sheet: { widthIn: 0.5, heightIn: 0.5 } }))).toThrow(/too small/);
   });
 });

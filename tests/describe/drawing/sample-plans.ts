@@ -2,7 +2,9 @@ import type { PlanArea, PlanView } from '../../../src/describe/drawing/index.ts'
 import {
   moveOutline,
   type Outline,
+  type Point,
   polygonRing,
+  type Ring,
   rectangleRing,
   reverseRing,
   roundCorners,
@@ -29,6 +31,9 @@ export function anArea(changes: Partial<PlanArea> = {}): PlanArea {
     outline: rectangle(20, 36),
     role: 'new',
     joints: [],
+    tags: [],
+    corners: [],
+    holes: [],
     dimension: feetAndInches,
     ...changes,
   };
@@ -39,51 +44,131 @@ export function aPlan(changes: Partial<PlanView> = {}): PlanView {
     id: 'plan',
     title: 'Maple Court',
     areas: [anArea()],
+    photoPoints: [],
+    northDeg: null,
     sheet: { widthIn: 7, heightIn: 8 },
     system: 'us',
-    words: { scale: (scale) => `Scale ${scale}`, radius: (length) => `R ${length}`, lengthOf: feetAndInches },
+    words: {
+      scale: (scale) => `Scale ${scale}`,
+      radius: (length) => `R ${length}`,
+      lengthOf: feetAndInches,
+      north: 'N',
+    },
     ...changes,
   };
 }
 
-const jointFt = (fromX: number, fromY: number, toX: number, toY: number) => ({
-  fromXIn: fromX * 12,
-  fromYIn: fromY * 12,
-  toXIn: toX * 12,
-  toYIn: toY * 12,
+const jointFt = (
+  fromX: number,
+  fromY: number,
+  toX: number,
+  toY: number,
+  tag: string | null = null,
+): PlanArea['joints'][number] => ({
+  line: { fromXIn: fromX * 12, fromYIn: fromY * 12, toXIn: toX * 12, toYIn: toY * 12 },
+  tag,
 });
+const pointFt = (x: number, y: number): Point => ({ xIn: x * 12, yIn: y * 12 });
+const cornersFt = (points: readonly (readonly [number, number])[]) =>
+  polygonRing(points.map(([x, y]) => pointFt(x, y)));
 
-const ell = polygonRing(
-  (
-    [
-      [0, 0],
-      [24, 0],
-      [24, 20],
-      [12, 20],
-      [12, 50],
-      [0, 50],
-    ] as const
-  ).map(([x, y]) => ({ xIn: x * 12, yIn: y * 12 })),
-);
+const ell = cornersFt([
+  [0, 0],
+  [24, 0],
+  [24, 20],
+  [12, 20],
+  [12, 50],
+  [0, 50],
+]);
 
 function roundedEll(): Outline {
   const result = roundCorners(
     ell,
-    new Map([
-      [1, 60],
-      [3, 36],
-      [4, 48],
-    ]),
+    new Map(
+      (
+        [
+          [1, 60],
+          [3, 36],
+          [4, 48],
+        ] as const
+      ).map(([corner, setbackIn]) => [corner, { kind: 'setback', setbackIn }]),
+    ),
   );
   if (!result.ok) throw new Error('these corners fit');
   return { rings: [result.ring] };
 }
 
-const planter = reverseRing([
-  { xIn: 44 * 12 + 18, yIn: 23 * 12, bulge: 1, edge: 'formed' },
-  { xIn: 44 * 12 - 18, yIn: 23 * 12, bulge: 1, edge: 'formed' },
+/** A round hole: a ring of two half circles, clockwise. */
+function roundHole(centreFt: Point, diameterIn: number): Ring {
+  const yIn = centreFt.yIn * 12;
+  const end = (sign: 1 | -1) =>
+    ({ xIn: centreFt.xIn * 12 + (sign * diameterIn) / 2, yIn, bulge: 1, edge: 'formed' }) as const;
+  return reverseRing([end(1), end(-1)]);
+}
+
+const patio: Outline = {
+  rings: [...rectangle(12, 10, 38, 18).rings, roundHole({ xIn: 44, yIn: 23 }, 36)],
+};
+
+/**
+ * A walk 4 ft wide and 40 ft long on its centre line: straight, an arc to the left, one as long to the
+ * right, straight again. Both turn a quarter, with a centre line radius of 9 ft.
+ */
+export const reverseCurve = ((): { outline: Outline; tags: PlanArea['tags'] } => {
+  const widthFt = 4;
+  const radiusFt = 9;
+  const straightFt = (40 - Math.PI * radiusFt) / 2;
+  const quarter = Math.tan(Math.PI / 8);
+  const half = widthFt / 2;
+  const firstCentre = [straightFt, radiusFt] as const;
+  const secondCentre = [straightFt + 2 * radiusFt, radiusFt] as const;
+  const at = (x: number, y: number, bulge = 0) => ({ ...pointFt(x, y), bulge, edge: 'formed' }) as const;
+  const endX = secondCentre[0] + straightFt;
+  const ring: Ring = [
+    at(0, -half),
+    at(straightFt, -half, quarter),
+    at(straightFt + radiusFt + half, radiusFt, -quarter),
+    at(secondCentre[0], 2 * radiusFt - half),
+    at(endX, 2 * radiusFt - half),
+    at(endX, 2 * radiusFt + half),
+    at(secondCentre[0], 2 * radiusFt + half, quarter),
+    at(straightFt + radiusFt - half, radiusFt, -quarter),
+    at(straightFt, half),
+    at(0, half),
+  ];
+  const tag = (text: string, centre: readonly [number, number], arcFt: number, directionDeg: number) => ({
+    text,
+    centre: pointFt(...centre),
+    at: pointFt(
+      centre[0] + arcFt * Math.cos((directionDeg * Math.PI) / 180),
+      centre[1] + arcFt * Math.sin((directionDeg * Math.PI) / 180),
+    ),
+  });
+  return {
+    outline: { rings: [ring] },
+    tags: [
+      tag('C1 R 11′', firstCentre, radiusFt + half, -45),
+      tag('C2 R 7′', secondCentre, radiusFt - half, 135),
+      tag('C3 R 11′', secondCentre, radiusFt + half, 135),
+      tag('C4 R 7′', firstCentre, radiusFt - half, -45),
+    ],
+  };
+})();
+
+const twelveCorners = cornersFt([
+  [0, 0],
+  [10, 0],
+  [10, 4],
+  [16, 4],
+  [16, 0],
+  [30, 0],
+  [30, 12],
+  [24, 12],
+  [24, 18],
+  [9, 18],
+  [9, 15],
+  [0, 15],
 ]);
-const patio: Outline = { rings: [...rectangle(12, 10, 38, 18).rings, planter] };
 
 /** Plans that are hard to letter, by name. */
 export const samplePlans: Readonly<Record<string, PlanView>> = {
@@ -141,6 +226,116 @@ export const samplePlans: Readonly<Record<string, PlanView>> = {
     sheet: { widthIn: 3.4, heightIn: 8 },
   }),
   'a slanted slab': aPlan({ areas: [anArea({ outline: turnOutline(rectangle(20, 12), 33) })] }),
+  'a walk with a reverse curve': aPlan({
+    areas: [
+      anArea({
+        label: 'Garden walk',
+        ...reverseCurve,
+        joints: [jointFt(4, -2, 4, 2, 'J1'), jointFt(25, 16, 25, 20, 'J2')],
+      }),
+    ],
+    northDeg: 30,
+  }),
+  'a reverse curve on half a page': aPlan({
+    areas: [anArea({ label: 'Garden walk', ...reverseCurve })],
+    northDeg: 200,
+    sheet: { widthIn: 3.4, heightIn: 3.2 },
+  }),
+  'a drive with a slanting end': aPlan({
+    areas: [
+      anArea({
+        outline: {
+          rings: [
+            cornersFt([
+              [0, 0],
+              [40, -7],
+              [40, 14],
+              [0, 16],
+            ]),
+          ],
+        },
+        joints: [
+          jointFt(10, -1.75, 10, 15.5, 'J1'),
+          jointFt(20, -3.5, 20, 15, 'J2'),
+          jointFt(30, -5.25, 30, 14.5, 'J3'),
+          jointFt(0, 8, 40, 3.5, 'J4'),
+        ],
+      }),
+    ],
+    photoPoints: [
+      { text: '1', at: pointFt(44, -9), lookingDeg: 300 },
+      { text: '2', at: pointFt(5, 4), lookingDeg: 90 },
+      { text: '3', at: pointFt(20, 8), lookingDeg: 200 },
+      { text: '4', at: pointFt(20, 8), lookingDeg: 20 },
+    ],
+    northDeg: 315,
+  }),
+  'two holes': aPlan({
+    areas: [
+      anArea({
+        label: 'Patio',
+        outline: {
+          rings: [
+            ...rectangle(30, 20).rings,
+            reverseRing(rectangle(9, 7, 16, 8).rings[0] ?? []),
+            roundHole({ xIn: 6, yIn: 5 }, 30),
+          ],
+        },
+        holes: [
+          { label: 'Planter', at: pointFt(20, 11) },
+          { label: 'Tree well', at: pointFt(6, 5) },
+        ],
+        tags: [{ text: 'C1 R 1′ 3″', at: pointFt(6, 6.25), centre: pointFt(6, 5) }],
+        joints: [
+          jointFt(0, 10, 16, 10, 'J1'),
+          jointFt(10, 0, 10, 20, 'J2'),
+          jointFt(20, 0, 20, 8, 'J3'),
+          jointFt(20, 15, 20, 20, 'J4'),
+        ],
+      }),
+      anArea({ label: 'House', outline: rectangle(30, 8, 0, 20), role: 'stays' }),
+    ],
+    photoPoints: [{ text: '12', at: pointFt(-6, 3), lookingDeg: 45 }],
+    northDeg: 0,
+  }),
+  'twelve corners': aPlan({
+    areas: [
+      anArea({
+        label: 'Courtyard',
+        outline: { rings: [twelveCorners] },
+        joints: [jointFt(10, 4, 10, 15, 'J1'), jointFt(16, 4, 16, 18, 'J2'), jointFt(0, 8, 30, 8, 'J3')],
+      }),
+    ],
+    northDeg: 90,
+  }),
+  'twelve corners on half a page': aPlan({
+    areas: [anArea({ label: 'Courtyard', outline: { rings: [twelveCorners] } })],
+    sheet: { widthIn: 3.3, heightIn: 3.3 },
+  }),
+  'joints numbered on a long thin walk': aPlan({
+    areas: [
+      anArea({
+        label: 'Side walk',
+        outline: rectangle(70, 4),
+        joints: Array.from({ length: 16 }, (_, index) =>
+          jointFt(4 * index + 4, 0, 4 * index + 4, 4, `J${index + 1}`),
+        ),
+      }),
+    ],
+    sheet: { widthIn: 7, heightIn: 4 },
+  }),
+  'two joints close together': aPlan({
+    areas: [
+      anArea({
+        outline: rectangle(40, 12),
+        joints: [
+          jointFt(10, 0, 10, 12, 'J1'),
+          jointFt(10.5, 0, 10.5, 12, 'J2'),
+          jointFt(11, 0, 11, 12, 'J3'),
+        ],
+      }),
+    ],
+  }),
   metric: aPlan({
     areas: [
       anArea({

@@ -10,7 +10,10 @@ import {
 } from '../../../src/geometry/index.ts';
 
 const rounded = (ring: Ring, setbacks: readonly [number, number][]): Ring => {
-  const made = roundCorners(ring, new Map(setbacks));
+  const made = roundCorners(
+    ring,
+    new Map(setbacks.map(([corner, setbackIn]) => [corner, { kind: 'setback', setbackIn }])),
+  );
   if (!made.ok) throw new Error('does not fit');
   return made.ring;
 };

@@ -1,0 +1,48 @@
+import type { Line, Outline, Point } from '../../geometry/index.ts';
+import type { UnitSystem } from './scales.ts';
+
+export type PlanArea = {
+  readonly label: string;
+  readonly outline: Outline;
+  readonly role: 'goes' | 'new' | 'stays';
+  /** With its number where it has one. */
+  readonly joints: readonly { readonly line: Line; readonly tag: string | null }[];
+  /** What is written at a curve instead of its radius; `at` is the middle of its arc. */
+  readonly tags: readonly { readonly text: string; readonly at: Point; readonly centre: Point }[];
+  /** Numbers of corners, as the tables name them. */
+  readonly corners: readonly { readonly text: string; readonly at: Point }[];
+  /** Names of what is left out; `at` lies in a hole of the outline. */
+  readonly holes: readonly { readonly label: string; readonly at: Point }[];
+  /** A length of this area as it is written on the drawing. */
+  readonly dimension: (lengthIn: number) => string;
+};
+
+export type PhotoPoint = {
+  readonly text: string;
+  /** Where the photographer stands. */
+  readonly at: Point;
+  /** Clockwise from up the plan. */
+  readonly lookingDeg: number;
+};
+
+export type PlanView = {
+  readonly id: string;
+  readonly title: string;
+  readonly areas: readonly PlanArea[];
+  readonly photoPoints: readonly PhotoPoint[];
+  /** Where north lies, clockwise from up the plan; null leaves the arrow out. */
+  readonly northDeg: number | null;
+  /** The most paper the drawing may take [in]; its height shrinks to what it shows. */
+  readonly sheet: { readonly widthIn: number; readonly heightIn: number };
+  readonly system: UnitSystem;
+  readonly words: {
+    /** A scale such as 1/4″ = 1′ or 1:50, in words. */
+    readonly scale: (scale: string) => string;
+    /** A radius, from its length as written. */
+    readonly radius: (length: string) => string;
+    /** The length of the scale bar. */
+    readonly lengthOf: (lengthIn: number) => string;
+    /** The letter at the tip of the north arrow. */
+    readonly north: string;
+  };
+};

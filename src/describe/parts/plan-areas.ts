@@ -1,0 +1,90 @@
+import { num } from '../../calculate/figure.ts';
+import type { JobResults } from '../../calculate/index.ts';
+import type { Existing, Job, Slab } from '../../calculate/job.ts';
+import { type CutOutOnPlan, type Lies, surfaceToPlan } from '../../calculate/outline/index.ts';
+import { thingNamed } from '../../calculate/parts.ts';
+import type { PublicText } from '../../calculate/text.ts';
+import type { Line } from '../../geometry/index.ts';
+import type { Words } from '../../words/index.ts';
+import type { Show } from '../show/index.ts';
+import type { PlanArea } from './plan-drawing.ts';
+
+/** A slab on the level plan, for anyone: its outline, joints, and what is left out of it. */
+export function slabArea(results: JobResults, slab: Slab): PlanArea {
+  const { data } = results.outline;
+  const lies = thingNamed(data.lies, slab.id, 'slab');
+  return {
+    label: withPieces(slab),
+    outline: thingNamed(data.plans.slabs, slab.id, 'slab'),
+    role: 'new',
+    joints: thingNamed(results.joints.data.lines, slab.id, 'slab').map((line) => ({
+      line: onPlan(line, lies),
+      tag: null,
+    })),
+    tags: [],
+    corners: [],
+    holes: holesOf(data.cutOuts.slabs[slab.id]),
+  };
+}
+
+/** The slabs as the crew lays them out: curves and joints by the tags of the tables. */
+export function slabAreasForCrew(
+  job: Job,
+  results: JobResults,
+  show: Show,
+  words: Words,
+): readonly PlanArea[] {
+  let jointCount = 0;
+  return Object.values(job.build.slabs).map((slab): PlanArea => {
+    const area = slabArea(results, slab);
+    const { curves } = thingNamed(results.layout.figures.slabs, slab.id, 'slab');
+    return {
+      ...area,
+      joints: area.joints.map(({ line }) => {
+        jointCount += 1;
+        return { line, tag: words.common.drawing.joint(`${jointCount}` as PublicText) };
+      }),
+      corners: thingNamed(results.layout.data.corners, slab.id, 'slab').map(({ number, at }) => ({
+        text: `${number}` as PublicText,
+        at,
+      })),
+      tags: thingNamed(results.layout.data.curves, slab.id, 'slab').flatMap(({ tag, middle, centre }) => {
+        const figures = curves?.[tag];
+        if (figures === undefined) return [];
+        const radius = words.common.drawing.radius(show.length(num(figures.radius)));
+        const name = words.common.drawing.curve(tag.slice(1) as PublicText);
+        return [{ text: `${name} ${radius}` as PublicText, at: middle, centre }];
+      }),
+    };
+  });
+}
+
+/** What goes, on the level plan. */
+export function existingAreas(job: Job, results: JobResults): readonly PlanArea[] {
+  const { data } = results.outline;
+  return Object.values(job.site.existing).map((thing) => ({
+    label: withPieces(thing),
+    outline: thingNamed(data.plans.existing, thing.id, 'thing'),
+    role: 'goes' as const,
+    joints: [],
+    tags: [],
+    corners: [],
+    holes: holesOf(data.cutOuts.existing[thing.id]),
+  }));
+}
+
+/** A shape by its name, and the names of the pieces that were added to it: no word of ours between them. */
+function withPieces({ label, shape }: Slab | Existing): PublicText {
+  const pieces = Object.values(shape.added).map((piece) => piece.label);
+  return [label, ...pieces].join(' + ') as PublicText;
+}
+
+function holesOf(cutOuts: readonly CutOutOnPlan[] | undefined): PlanArea['holes'] {
+  return (cutOuts ?? []).map(({ label, at }) => ({ label, at }));
+}
+
+function onPlan(line: Line, lies: Lies): Line {
+  const from = surfaceToPlan({ xIn: line.fromXIn, yIn: line.fromYIn }, lies);
+  const to = surfaceToPlan({ xIn: line.toXIn, yIn: line.toYIn }, lies);
+  return { fromXIn: from.xIn, fromYIn: from.yIn, toXIn: to.xIn, toYIn: to.yIn };
+}

@@ -1,0 +1,1 @@
+export { drawingToDxf } from './dxf.ts';
