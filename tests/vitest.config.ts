@@ -16,6 +16,7 @@ export default defineConfig({
           include: ['tests/**/*.test.ts'],
           exclude: printing,
           isolate: false,
+          hookTimeout: 60_000,
           maxWorkers: 2,
           pool: 'threads',
         },

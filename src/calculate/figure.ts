@@ -31,6 +31,7 @@ export type FigureUnit =
   | 'psi'
   | 'mi'
   | 'per h'
+  | 'ft/h'
   | 'APF'
   | 'dBA';
 

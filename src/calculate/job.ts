@@ -195,6 +195,15 @@ export type Machine = {
   readonly cab: 'enclosed' | 'open' | 'none';
   /** Water is fed to the blade or point all the time. */
   readonly wet: boolean;
+  /** Of a plate compactor; null takes what is usual for a small plate. */
+  readonly plate: {
+    readonly widthIn: number | null;
+    readonly travelFtPerHr: number | null;
+    /** The most it compacts at once, measured when compacted. */
+    readonly liftIn: number | null;
+    /** Over each lift in each of two directions. */
+    readonly passesEachWay: number | null;
+  };
 };
 
 export type Trailer = {

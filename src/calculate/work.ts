@@ -2,6 +2,7 @@ import type { CoreProblem } from '../problems/index.ts';
 import { mmToIn } from '../units/index.ts';
 import type { TaskFigures } from './crew/index.ts';
 import { type Figure, figure } from './figure.ts';
+import { CHALK_STEPS } from './haul/index.ts';
 import type { Job } from './job.ts';
 import { shapeParts, type Topics } from './topics.ts';
 
@@ -10,6 +11,8 @@ export type Work = NonNullable<ReturnType<typeof calcWork>['work']>;
 
 /** Between two offsets of a curve: a foot, or a quarter of a metre. */
 const OFFSET_STEP_IN = { us: 12, metric: mmToIn(250) } as const;
+/** What a square corner is taped in: feet, or tenths of a metre. */
+const SQUARE_UNIT_IN = { us: 12, metric: mmToIn(100) } as const;
 
 /**
  * Runs the topics in their order. Where an outline cannot be closed nothing can be computed from
@@ -36,10 +39,18 @@ export function calcWork(job: Job, topics: Topics) {
     corners: outline.data.corners,
     lies: outline.data.lies,
     stepIn: OFFSET_STEP_IN[job.unitSystem],
+    unitIn: SQUARE_UNIT_IN[job.unitSystem],
   });
 
   const tearOut = topics.tearOut({ existing: site.existing, slabs, shapes });
-  const base = topics.base({ slabs, shapes, allowances: company.allowances, supplier: suppliers.base });
+  const base = topics.base({
+    slabs,
+    shapes,
+    allowances: company.allowances,
+    supplier: suppliers.base,
+    machines: company.machines,
+    baseMachine: company.production.base.machine,
+  });
   const forms = topics.forms({ slabs, shapes, outlines, forms: company.forms });
   const joints = topics.joints({ slabs, shapes, outlines, lies: outline.data.lies, mix });
   const reinforcement = topics.reinforcement({ slabs, shapes, outlines, suppliers });
@@ -58,6 +69,9 @@ export function calcWork(job: Job, topics: Topics) {
   const haul = topics.haul({
     tearOut: tearOut.figures,
     streamOf: tearOut.data.streamOf,
+    existing: site.existing,
+    shapes,
+    chalk: CHALK_STEPS[job.unitSystem],
     base: base.figures,
     baseSupplier: suppliers.base,
     trailers: topics.trailersOf({ all: company.trailers, ids: plan.trailers }),

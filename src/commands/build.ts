@@ -1,6 +1,5 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { drawingToDxf } from '../export/index.ts';
 import { renderSite } from '../render/index.ts';
 import { type DescribedJob, describeAll } from './describe-all.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
@@ -13,9 +12,17 @@ import { type PageToPrint, type PrintedAll, printAll } from './print-all.ts';
 import { progressOn } from './progress.ts';
 import { PROJECT_DIR } from './project-dir.ts';
 import { showProblems } from './show-problems.ts';
+import { writeExports } from './write-exports.ts';
 
-/** Builds all documents of the jobs asked for: HTML, PDF, figures and plans, swapped in as a whole. */
+/** Builds all documents of the jobs asked for: HTML, PDF, figures, plans and loads, swapped in as a whole. */
 export async function build(options: Options): Promise<ExitCode> {
+  const stamp = process.env['SOURCE_DATE_EPOCH'];
+  if (stamp !== undefined && !isWholeSeconds(stamp)) {
+    console.error(
+      `SOURCE_DATE_EPOCH is whole seconds since 1970-01-01, such as 1775433600; it is "${stamp}".`,
+    );
+    return EXIT.wrongUsage;
+  }
   const prepared = prepareJobs(options);
   if (!prepared.ok) {
     console.error(showProblems(prepared.problems));
@@ -24,7 +31,7 @@ export async function build(options: Options): Promise<ExitCode> {
   return withOutputFolder(options.outputDir, async (nextDir) => {
     const described = describeAll(prepared.jobs);
     await writeFigures(nextDir, prepared.jobs);
-    await writePlans(nextDir, described);
+    await writeExports(nextDir, described);
     // All jobs were built where none is named: what else stands in the output is of a job that is gone.
     const built = prepared.jobs.map(({ job }) => job.id);
     const others = options.names.length === 0 ? [] : await readSummaries(options.outputDir, built);
@@ -51,16 +58,6 @@ async function writeFigures(nextDir: string, jobs: readonly PreparedJob[]): Prom
     await mkdir(office, { recursive: true });
     await writeFile(join(office, 'figures.json'), figuresJson(prepared));
     await writeFile(join(office, 'summary.json'), `${JSON.stringify(summaryOf(prepared), null, 2)}\n`);
-  }
-}
-
-async function writePlans(nextDir: string, described: readonly DescribedJob[]): Promise<void> {
-  for (const { id, drawings } of described) {
-    const office = join(nextDir, id, 'office');
-    await mkdir(office, { recursive: true });
-    for (const { name, drawing } of drawings) {
-      await writeFile(join(office, `${name}.dxf`), drawingToDxf(drawing));
-    }
   }
 }
 
@@ -93,10 +90,14 @@ async function printDescribed(
   return printed;
 }
 
+function isWholeSeconds(text: string): boolean {
+  return /^\d{1,12}$/.test(text);
+}
+
 /** The stamp inside a PDF: SOURCE_DATE_EPOCH, else the job's own date; never the clock. */
 export function epochOf(preparedOn: string, env: NodeJS.ProcessEnv = process.env): number {
   const fromEnv = env['SOURCE_DATE_EPOCH'];
-  if (fromEnv !== undefined && /^\d+$/.test(fromEnv)) return Number(fromEnv);
+  if (fromEnv !== undefined && isWholeSeconds(fromEnv)) return Number(fromEnv);
   return Date.parse(`${preparedOn}T00:00:00Z`) / 1000;
 }
 

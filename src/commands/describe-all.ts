@@ -1,5 +1,6 @@
 import type { Drawing } from '../describe/drawing/index.ts';
 import { describeJob } from '../describe/index.ts';
+import type { SpreadsheetView } from '../describe/views.ts';
 import type { DocumentToRender } from '../render/index.ts';
 import { en } from '../words/index.ts';
 import type { PreparedJob } from './prepare.ts';
@@ -9,6 +10,8 @@ export type DescribedJob = {
   readonly documents: readonly DocumentToRender[];
   /** The plans of the job, each with the name of its file. */
   readonly drawings: readonly { readonly name: string; readonly drawing: Drawing }[];
+  /** Rows for a spreadsheet, each with the name of its file; none where a job has no such row. */
+  readonly spreadsheets: readonly { readonly name: string; readonly spreadsheet: SpreadsheetView }[];
 };
 
 /** Every document of every job, and in which folder it goes: only the proposal may be sent. */
@@ -16,6 +19,7 @@ export function describeAll(jobs: readonly PreparedJob[]): readonly DescribedJob
   return jobs.map((prepared) => {
     const views = describeJob(prepared, en);
     const { plan, goesPlan } = views.workOrder;
+    const { loads } = views.spreadsheets;
     return {
       id: prepared.job.id,
       documents: [
@@ -30,6 +34,7 @@ export function describeAll(jobs: readonly PreparedJob[]): readonly DescribedJob
         { name: 'plan-new', drawing: plan.drawing },
         ...(goesPlan === null ? [] : [{ name: 'plan-existing', drawing: goesPlan.drawing }]),
       ],
+      spreadsheets: loads === null ? [] : [{ name: 'loads', spreadsheet: loads }],
     };
   });
 }

@@ -3,21 +3,25 @@ import type { Job } from '../calculate/job.ts';
 import type { Origins } from '../problems/index.ts';
 import type { Words } from '../words/index.ts';
 import { describeCalculation } from './calculation/index.ts';
-import { describeMaterials } from './materials/index.ts';
+import { describeMaterials, loadsSpreadsheet } from './materials/index.ts';
 import { findingsView } from './parts/findings-view.ts';
 import { frameOf } from './parts/frame.ts';
 import { frameFactsOf } from './parts/frame-facts.ts';
 import { describeProposal } from './proposal/index.ts';
 import { proposalFactsOf } from './proposal-facts.ts';
 import { describeSafety } from './safety/index.ts';
-import type { BinderView, CalculationView, DocumentKind } from './views.ts';
+import type { BinderView, CalculationView, DocumentKind, SpreadsheetView } from './views.ts';
 import { describeWorkOrder } from './work-order/index.ts';
 
 export { figureIds } from './calculation/index.ts';
 export { describeJobsPage, type JobsPageFacts } from './jobs-page/index.ts';
 export { describeSiteWalk } from './site-walk/index.ts';
 
-type Described = Omit<BinderView, 'frame' | 'contents'> & { readonly binder: BinderView };
+type Described = Omit<BinderView, 'frame' | 'contents'> & {
+  readonly binder: BinderView;
+  /** What pages show as a table, for a spreadsheet; null where it would have no row. */
+  readonly spreadsheets: { readonly loads: SpreadsheetView | null };
+};
 
 const PARTS = [
   'proposal',
@@ -27,7 +31,7 @@ const PARTS = [
   'calculation',
 ] as const satisfies readonly DocumentKind[];
 
-/** All documents of a job as view models; the binder holds the others. */
+/** All documents of a job as view models; the binder holds the others, but for the spreadsheets. */
 export function describeJob(made: Made, words: Words): Described {
   const { job, results } = made;
   const parts = {
@@ -48,6 +52,7 @@ export function describeJob(made: Made, words: Words): Described {
       },
       ...parts,
     },
+    spreadsheets: { loads: loadsSpreadsheet(job, results, words) },
   };
 }
 

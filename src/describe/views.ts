@@ -1,3 +1,4 @@
+import type { Decimal } from 'decimal.js';
 import type { Severity } from '../calculate/rule.ts';
 import type { PublicText } from '../calculate/text.ts';
 import type { Drawing } from './drawing/index.ts';
@@ -51,6 +52,16 @@ export type TableView<T extends string = string> = {
     readonly isTotal: boolean;
   }[];
 };
+
+/**
+ * Rows for a spreadsheet. A quantity stands there as a number, to reckon with, and as text, as the pages
+ * show it; `null` is a cell left empty.
+ */
+export type SpreadsheetView = {
+  readonly headings: readonly string[];
+  readonly rows: readonly (readonly SpreadsheetCell[])[];
+};
+export type SpreadsheetCell = string | number | Decimal | null;
 
 /** A cell text that a table draws as an empty tick box or a line to write on. */
 export const TICK_BOX = '\u0001box';
@@ -144,6 +155,8 @@ export type WorkOrderView = {
   readonly joints: TableView;
   readonly steel: TableView | null;
   readonly loads: TableView | null;
+  /** What one load carries of a slab that is not as thick as planned. */
+  readonly reChalk: TableView | null;
   readonly findings: { readonly heading: string; readonly items: readonly FindingView[] } | null;
   readonly days: readonly {
     readonly date: string;

@@ -1,1 +1,2 @@
+export { spreadsheetToCsv } from './csv.ts';
 export { drawingToDxf } from './dxf.ts';

@@ -8,28 +8,32 @@ export type SquareTriple = {
 };
 
 /**
- * The largest triangle of 3, 4 and 5 parts, each part whole feet, whose legs fit on two sides.
+ * The largest triangle of 3, 4 and 5 parts, each part whole units, whose legs fit on two sides.
  *
  * @param lengthsIn The two sides that meet at the corner [in], above 0.
- * @returns The longer leg on the longer side; null where not even 3 and 4 ft fit.
+ * @param unitIn    What the tape counts in [in], above 0: a foot, a tenth of a metre.
+ * @returns The longer leg on the longer side; null where not even 3 and 4 units fit.
  * @throws {RangeError} If a side is not a length above 0.
  *
  * 3² + 4² = 5². Source: Army carpentry course EN0069, Squaring Building Lines (seen); the larger the
  * multiple, the less an error of the tape turns the corner: "Building Layout", a1cr.net (seen).
  */
-export function squareTriple(lengthsIn: readonly [number, number]): SquareTriple | null {
-  for (const lengthIn of lengthsIn) {
+export function squareTriple(
+  lengthsIn: readonly [number, number],
+  unitIn: number = IN_PER_FT,
+): SquareTriple | null {
+  for (const lengthIn of [...lengthsIn, unitIn]) {
     if (!(lengthIn > 0 && lengthIn < Infinity)) {
-      throw new RangeError(`a side must be a length above 0, got ${lengthIn}`);
+      throw new RangeError(`a side and a unit must be a length above 0, got ${lengthIn}`);
     }
   }
   const [firstIn, secondIn] = lengthsIn;
   const shortIn = Math.min(firstIn, secondIn);
   const longIn = Math.max(firstIn, secondIn);
-  // The noise of a side in inches must not cost a foot.
-  const partFt = Math.floor(Math.min(shortIn / 3, longIn / 4) / IN_PER_FT + 1e-9);
-  if (partFt < 1) return null;
-  const legIn = (parts: number) => parts * partFt * IN_PER_FT;
+  // The noise of a side in inches must not cost a unit.
+  const unitsCount = Math.floor(Math.min(shortIn / 3, longIn / 4) / unitIn + 1e-9);
+  if (unitsCount < 1) return null;
+  const legIn = (parts: number) => parts * unitsCount * unitIn;
   const longerIsFirst = firstIn >= secondIn;
   return {
     firstIn: legIn(longerIsFirst ? 4 : 3),

@@ -1,10 +1,29 @@
 import type { Company, Machine, TowVehicle, Trailer } from '../calculate/job.ts';
 import type { FormsSection, MachinesSection, TowVehicleSection, TrailersSection } from '../read/index.ts';
+import { mToFt, type Pace, rationalToNumber } from '../units/index.ts';
 import { SHIPPED } from './constants.ts';
 import { inCoreUnit, inCoreUnitOrNull, mapThings } from './quantity.ts';
 
 export function machinesOf(input: MachinesSection): Readonly<Record<string, Machine>> {
-  return mapThings(input, (id, { label, kind, cost, cab, wet }) => ({ id, label, kind, cost, cab, wet }));
+  return mapThings(input, (id, machine) => ({
+    id,
+    label: machine.label,
+    kind: machine.kind,
+    cost: machine.cost,
+    cab: machine.cab,
+    wet: machine.wet,
+    plate: {
+      widthIn: inCoreUnitOrNull(machine['plate-width']),
+      travelFtPerHr: machine.travel === undefined ? null : ftPerHrOf(machine.travel),
+      liftIn: inCoreUnitOrNull(machine.lift),
+      passesEachWay: machine.passes ?? null,
+    },
+  }));
+}
+
+function ftPerHrOf({ perHour, unit }: Pace): number {
+  const perHr = rationalToNumber(perHour);
+  return unit === 'm' ? mToFt(perHr) : perHr;
 }
 
 export function trailersOf(input: TrailersSection): Readonly<Record<string, Trailer>> {

@@ -21,7 +21,7 @@ const JOBS = inject('demoJobs');
 /** Pages each document may take: a demo job that needs more has lost its shape. */
 const MOST_PAGES = {
   'homeowner/proposal': 9,
-  'office/work-order': 14,
+  'office/work-order': 16,
   'office/materials': 5,
   'office/safety': 6,
   'office/calculation': 40,

@@ -135,6 +135,18 @@ describe('build', () => {
     expect(await jobsListed(place)).toEqual(ALL);
   });
 
+  test.each(['today', '-1', '', '1.5'])(
+    'SOURCE_DATE_EPOCH "%s" is refused before anything is built',
+    async (stamp) => {
+      const place = await aBuiltPlace();
+      const before = await bytesOf(place.output);
+      vi.stubEnv('SOURCE_DATE_EPOCH', stamp);
+      expect(await build(optionsFor(place))).toBe(EXIT.wrongUsage);
+      expect(linesOf(complained).join('\n')).toContain(`it is "${stamp}"`);
+      expect(await bytesOf(place.output)).toEqual(before);
+    },
+  );
+
   test('SOURCE_DATE_EPOCH changes the stamp of the PDFs and nothing else', async () => {
     const place = await aBuiltPlace();
     const before = await bytesOf(place.output);

@@ -175,6 +175,9 @@ describe('maple-court by hand: what comes', () => {
       'base.total.loose': ((driveCuFt + walkCuFt) / 27) * 1.25, // 12.37 yd3
       'base.total.tons': tons,
       'base.total.order-tons': 17.5, // by half tons
+      // One lift of 4 in; 17 in of a 20 in plate, 4,200 ft/h, 50 min an hour, 4 passes: 1,239.6 sq ft/h.
+      'base.slabs.drive.lifts': 1,
+      'base.total.plate-hours': ((driveCuFt + walkCuFt) * 3) / (((17 / 12) * 4200 * (50 / 60)) / 4), // 0.65
     });
     expect(Math.round(tons * 100) / 100).toBe(17.42);
   });

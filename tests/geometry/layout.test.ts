@@ -188,6 +188,8 @@ describe('squareTriple', () => {
 
   test('none on sides below 3 and 4 ft', () => {
     expect(squareTriple([35.9, 600])).toBeNull();
+    // 4.2 and 6.0 m in tenths of a metre: 14 times 3, 4 and 5.
+    expect(squareTriple([42, 60], 1)).toEqual({ firstIn: 42, secondIn: 56, diagonalIn: 70 });
     expect(squareTriple([47, 47])).toBeNull();
   });
 

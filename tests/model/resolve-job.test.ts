@@ -215,6 +215,45 @@ describe('with changed files', () => {
     expect(job?.company.machines['hired']?.kind).toBe('cut-off-saw');
   });
 
+  test('what a compactor says of itself is in the units of the core, and null where it does not', () => {
+    const plates = [
+      'wide: { label: Plate, kind: plate-compactor, cost: $90 per day, cab: none, wet: no, plate-width: 50.8 cm, travel: 1524 m per h, lift: 6 in, passes: 3 }',
+      'plain: { label: Plate, kind: plate-compactor, cost: $90 per day, cab: none, wet: no, travel: 4000 ft per h }',
+    ];
+    const { job, problems } = changed(
+      (text) => `${text}\ncompany:\n  machines:\n    ${plates.join('\n    ')}\n`,
+    );
+    expect(problems).toEqual([]);
+    // A foot is 0.3048 m.
+    expect(job?.company.machines['wide']?.plate).toEqual({
+      widthIn: 20,
+      travelFtPerHr: 5000,
+      liftIn: 6,
+      passesEachWay: 3,
+    });
+    expect(job?.company.machines['plain']?.plate).toEqual({
+      widthIn: null,
+      travelFtPerHr: 4000,
+      liftIn: null,
+      passesEachWay: null,
+    });
+  });
+
+  test.each([
+    ['plate-width: 5 in', 'too-small'],
+    ['travel: 0 ft per h', 'not-above-zero'],
+    ['travel: 70 sq ft per h', 'wrong-kind'],
+    ['lift: 3 ft', 'too-large'],
+    ['passes: 0', 'too-small'],
+  ])('a compactor of %s is %s', (key, code) => {
+    const { job, problems } = changed(
+      (text) =>
+        `${text}\ncompany:\n  machines:\n    hired: { label: Plate, kind: plate-compactor, cost: $90 per day, cab: none, wet: no, ${key} }\n`,
+    );
+    expect(job).toBeNull();
+    expect(problems.map((problem) => problem.code)).toEqual([code]);
+  });
+
   test('a value that is wrong does not hide what is wrong with another', () => {
     const { job, problems } = changed((text) =>
       text.replace('thickness: 5 in', 'thickness: 5').replace('board: 2x4', 'board: 2x12'),

@@ -1,6 +1,8 @@
 import {
   baseTon,
   compactedCuYd,
+  compactedSqFtPerHr,
+  liftCount,
   looseCuYd,
   looseUnitWeightLbPerCuFt,
 } from '../../src/calculate/base/index.ts';
@@ -36,11 +38,14 @@ import { MATERIALS } from '../../src/calculate/tear-out/materials.ts';
 import {
   cuFtToCuM,
   cuFtToCuYd,
+  cuYdToCuM,
   kgPerCuMToLbPerCuFt,
   lbPerCuFtToLbPerCuYd,
   lbPerCuYdToLbPerCuFt,
   lbToKg,
   lbToTon,
+  mToFt,
+  mToIn,
   type RateUnit,
   tonToLb,
   Usd,
@@ -48,10 +53,25 @@ import {
 import { runChecks } from './load.ts';
 
 type Flat = { readonly areaSqFt: number; readonly thicknessIn: number };
+type Compacting = {
+  readonly widthIn: number;
+  readonly travelFtPerHr: number;
+  readonly efficiencyRatio: number;
+  readonly passes: number;
+};
 type Weighed = Flat & { readonly unitWeightLbPerCuFt: number };
 
 function weightOfSlabLb(slab: Weighed): number {
   return weightLb({ volumeCuFt: flatVolumeCuFt(slab), unitWeightLbPerCuFt: slab.unitWeightLbPerCuFt });
+}
+
+/** [yd3/h], strips side by side. */
+function compactorOutput(liftIn: number, compactor: Compacting): number {
+  return compactedCuYd({ areaSqFt: compactedArea(compactor), thicknessIn: liftIn });
+}
+
+function compactedArea({ widthIn, travelFtPerHr, efficiencyRatio, passes }: Compacting): number {
+  return compactedSqFtPerHr({ widthIn, overlapIn: 0, travelFtPerHr, efficiencyRatio, passes });
 }
 
 function tariff(given: { readonly fee: string; readonly per: RateUnit }, minimum = '0') {
@@ -194,4 +214,22 @@ runChecks('haul', {
       payloadLb: given.payloadLb,
       boxCuYd: 1,
     }),
+
+  'compacted area': compactedArea,
+  'compactor output': (given: Compacting & { liftIn: number }) => compactorOutput(given.liftIn, given),
+  'compactor output in metric': (
+    given: Pick<Compacting, 'efficiencyRatio' | 'passes'> & {
+      widthM: number;
+      speedKmPerHr: number;
+      liftCm: number;
+    },
+  ) => {
+    const { efficiencyRatio, passes } = given;
+    const widthIn = mToIn(given.widthM);
+    const travelFtPerHr = mToFt(given.speedKmPerHr * 1000);
+    return cuYdToCuM(
+      compactorOutput(mToIn(given.liftCm / 100), { widthIn, travelFtPerHr, efficiencyRatio, passes }),
+    );
+  },
+  lifts: liftCount,
 });

@@ -156,6 +156,7 @@ test('parts of a view that are absent leave no trace', async () => {
     formPieces: null,
     steel: null,
     loads: null,
+    reChalk: null,
     findings: null,
     days: [],
   };

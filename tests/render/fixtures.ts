@@ -422,6 +422,14 @@ export function aWorkOrder(paper: FrameView['paper'] = 'letter'): WorkOrderView 
       ['Load', 'Chalk on the slab', '>Weight, lb'],
       [['1', 'Walk, panels 1 to 6', '4,650']],
     ),
+    reChalk: aTable(
+      'If the old slab is of another thickness',
+      ['From', 'Trailer', '>Thick', '>Chalk for one load', '>Loads each takes'],
+      [
+        ['Walk', 'Long box', '4″, as planned', '190 sq ft', '1'],
+        ['Walk', 'Long box', '4 1/2″', '168 sq ft', '1'],
+      ],
+    ),
     findings: { heading: 'Look out for', items: findings },
     days: [aDay('May 11, 2026', 'Monday', 'Take out'), aDay('May 12, 2026', 'Tuesday', 'Stone and forms')],
     prePour: aCheckList('Before the mixer comes', [

@@ -4,8 +4,11 @@ import type { BaseSupplier, Company, Job, Slab } from '../job.ts';
 import type { OutlineResult, ShapeFigures } from '../outline/index.ts';
 import { pick, sumFigure, thingNamed } from '../parts.ts';
 import type { TopicResult } from '../topic.ts';
+import { type CompactingFigures, compactingFigures } from './compacting-figures.ts';
+import { type Compactor, compactorOf } from './compactor.ts';
 import { baseAreaSqFt, baseTon, compactedCuYd, looseCuYd, looseUnitWeightLbPerCuFt } from './volume.ts';
 
+export { compactedSqFtPerHr, liftCount, plateHr } from './compacting.ts';
 export { baseAreaSqFt, baseTon, compactedCuYd, looseCuYd, looseUnitWeightLbPerCuFt } from './volume.ts';
 
 export type SlabBaseFigures = {
@@ -15,7 +18,7 @@ export type SlabBaseFigures = {
   readonly compacted: Figure;
   /** Short tons. */
   readonly tons: Figure;
-};
+} & CompactingFigures;
 
 export type BaseFigures = {
   /** Only of slabs that get a base. */
@@ -30,13 +33,16 @@ export type BaseFigures = {
     readonly 'order-tons': Figure;
     /** Of the base as it rides in a box [lb/cu ft]. */
     readonly 'loose-unit-weight': Figure;
+    /** Of the compactor [h]. */
+    readonly 'plate-hours': Figure;
   };
 };
 
 export type BaseResult = TopicResult<BaseFigures, Readonly<Record<never, never>>>;
 
 /**
- * The base under the slabs: area with its margin, compacted and loose volume, tons, order.
+ * The base under the slabs: area with its margin, compacted and loose volume, tons, order; lifts,
+ * passes and hours of the compactor.
  *
  * @throws {RangeError} If the outline of a slab is missing.
  */
@@ -45,19 +51,28 @@ export function calcBase(input: {
   readonly shapes: OutlineResult['figures'];
   readonly allowances: Company['allowances'];
   readonly supplier: BaseSupplier;
+  readonly machines: Company['machines'];
+  /** Id of the machine that the base is made with; null for none. */
+  readonly baseMachine: string | null;
 }): BaseResult {
+  const { allowances, supplier } = input;
+  const from = { allowances, supplier, compactor: compactorOf(input) };
   const slabs = Object.fromEntries(
     Object.values(input.slabs)
       .filter((slab) => slab.baseIn > 0)
-      .map((slab) => [slab.id, slabFigures(slab, thingNamed(input.shapes.slabs, slab.id, 'outline'), input)]),
+      .map((slab) => [slab.id, slabFigures(slab, thingNamed(input.shapes.slabs, slab.id, 'outline'), from)]),
   );
-  return { figures: { slabs, total: totalFigures(slabs, input.supplier) }, data: {}, problems: [] };
+  return { figures: { slabs, total: totalFigures(slabs, supplier) }, data: {}, problems: [] };
 }
 
 function slabFigures(
   slab: Slab,
   shape: ShapeFigures,
-  from: { readonly allowances: Company['allowances']; readonly supplier: BaseSupplier },
+  from: {
+    readonly allowances: Company['allowances'];
+    readonly supplier: BaseSupplier;
+    readonly compactor: Compactor;
+  },
 ): SlabBaseFigures {
   const { baseMarginIn } = from.allowances;
   const area = figure({
@@ -93,7 +108,7 @@ function slabFigures(
     inputs: { compactedCuYd: compacted, compactedLbPerCuFt: compactedWeight(from.supplier) },
     source: COMPANY_FIGURE,
   });
-  return { area, compacted, tons };
+  return { area, compacted, tons, ...compactingFigures(slab, area, from.compactor) };
 }
 
 function totalFigures(
@@ -142,6 +157,12 @@ function totalFigures(
       formula: 'compactedLbPerCuFt / looseOverCompacted',
       inputs: { compactedLbPerCuFt: compactedWeight(supplier), looseOverCompacted },
       source: COMPANY_FIGURE,
+    }),
+    'plate-hours': sumFigure({
+      parts: pick(slabs, 'plate-hours'),
+      unitSuffix: 'Hr',
+      unit: 'h',
+      decimals: 2,
     }),
   };
 }

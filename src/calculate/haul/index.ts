@@ -1,20 +1,24 @@
 import type { CoreProblem } from '../../problems/index.ts';
 import type { BaseResult } from '../base/index.ts';
 import { type Figure, num } from '../figure.ts';
-import type { BaseSupplier, DumpPlace, Stream, TowVehicle, Trailer } from '../job.ts';
+import type { BaseSupplier, DumpPlace, Existing, Stream, TowVehicle, Trailer } from '../job.ts';
+import type { OutlineResult } from '../outline/index.ts';
 import { sumFigure } from '../parts.ts';
 import { inputKey, sumOfUsdParts } from '../sum-figure.ts';
 import { STREAMS, type TearOutResult } from '../tear-out/index.ts';
 import type { TopicResult } from '../topic.ts';
 import { type BasePlan, type HaulBaseFigures, planBase } from './base-plan.ts';
+import type { ChalkSteps } from './chalk-steps.ts';
 import type { HaulRates } from './cost-figures.ts';
 import { type HaulLoad, loadTable } from './load-table.ts';
+import { type ReChalkFigures, type ReChalkRow, reChalkPlans } from './re-chalk.ts';
 import type { HauledThing } from './split.ts';
 import { cheapestPlan, type HauledStream, type HaulStreamFigures, type StreamPlan } from './stream-plan.ts';
 import type { Limit } from './trailer.ts';
 import { type TrailerFigures, trailerFigures } from './trailer-figures.ts';
 
 export type { HaulBaseFigures } from './base-plan.ts';
+export { CHALK_STEPS, type ChalkSteps } from './chalk-steps.ts';
 export {
   boxLimitLbPerCuYd,
   loadCount,
@@ -24,6 +28,7 @@ export {
   weightOfVolumeLb,
 } from './load-count.ts';
 export type { HaulLoad } from './load-table.ts';
+export { type ReChalkFigures, type ReChalkRow, thicknessOffsetsIn } from './re-chalk.ts';
 export type { HaulStreamFigures } from './stream-plan.ts';
 export { ticketsUsd, ticketUsd } from './ticket.ts';
 export { boxVolumeCuYd, fillHeightIn, type Limit, limitsLb, payloadLb, tongueLb } from './trailer.ts';
@@ -34,6 +39,8 @@ export type HaulFigures = {
   readonly trailers: Readonly<Record<string, TrailerFigures>>;
   /** Only the streams of this job. */
   readonly streams: { readonly [stream in Stream]?: HaulStreamFigures };
+  /** By existing thing, then by thickness. */
+  readonly 're-chalk': Readonly<Record<string, Readonly<Record<string, ReChalkFigures>>>>;
   readonly base: HaulBaseFigures;
   /** Debris and base together; what a supplier asks for a delivery is not in it. */
   readonly total: {
@@ -61,6 +68,10 @@ export type HaulData = {
   /** The rating that sets the payload of each trailer. */
   readonly governing: Readonly<Record<string, Limit>>;
   readonly choices: { readonly [stream in Stream]?: HaulChoice };
+  /** By existing thing that is hauled: the thicknesses that `re-chalk` has figures for, thin to thick. */
+  readonly reChalk: Readonly<
+    Record<string, { readonly trailer: string; readonly rows: readonly ReChalkRow[] }>
+  >;
   /** Where base is fetched and on what; null where it is delivered or none is laid. */
   readonly baseFrom: { readonly trailer: string; readonly place: string } | null;
 };
@@ -70,6 +81,9 @@ export type HaulResult = TopicResult<HaulFigures, HaulData>;
 export type HaulInput = {
   readonly tearOut: TearOutResult['figures'];
   readonly streamOf: TearOutResult['data']['streamOf'];
+  readonly existing: Readonly<Record<string, Existing>>;
+  readonly shapes: Pick<OutlineResult['figures'], 'existing'>;
+  readonly chalk: ChalkSteps;
   readonly base: BaseResult['figures'];
   readonly baseSupplier: BaseSupplier;
   /** Those that come to this job. */
@@ -115,10 +129,16 @@ export function calcHaul(input: HaulInput): HaulResult {
     rates,
   });
 
+  const chalked = reChalkPlans(
+    plans.map(({ plan }) => plan),
+    input,
+  );
+
   return {
     figures: {
       trailers: Object.fromEntries(trailers.map(({ trailer, figures }) => [trailer.id, figures])),
       streams: Object.fromEntries(plans.map(({ stream, plan }) => [stream, plan.figures])),
+      're-chalk': Object.fromEntries(chalked.map(({ id, table }) => [id, table.figures])),
       base: base.figures,
       total: totalFigures(plans, base),
     },
@@ -126,6 +146,9 @@ export function calcHaul(input: HaulInput): HaulResult {
       loads: loadTable(plans, base, num(base.figures.paired)),
       governing: Object.fromEntries(trailers.map(({ trailer, governing }) => [trailer.id, governing])),
       choices: Object.fromEntries(plans.map(({ stream, plan }) => [stream, choiceOf(plan)])),
+      reChalk: Object.fromEntries(
+        chalked.map(({ id, trailer, table }) => [id, { trailer, rows: table.rows }]),
+      ),
       baseFrom:
         base.trailer === null || base.place === null
           ? null
@@ -162,7 +185,7 @@ function hauledStream(stream: Stream, input: HaulInput): HauledStream {
         weightLbPerSqFt: null,
       }),
     );
-    return { torn, things, existing: {} };
+    return { torn, things, existing: {}, chalk: input.chalk };
   }
   const existing = Object.fromEntries(
     Object.entries(input.tearOut.existing).filter(([id]) => input.streamOf[id] === stream),
@@ -175,7 +198,7 @@ function hauledStream(stream: Stream, input: HaulInput): HauledStream {
       weightLbPerSqFt: num(thing['weight-per-sq-ft']),
     }),
   );
-  return { torn, things, existing };
+  return { torn, things, existing, chalk: input.chalk };
 }
 
 function totalFigures(

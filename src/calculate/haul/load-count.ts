@@ -42,21 +42,23 @@ export function boxLimitLbPerCuYd(payloadLb: number, boxCuYd: number): number {
 }
 
 /**
- * Square feet that one load takes: A = floor(min(P, 27 B g) / w), by weight and by the box.
+ * Square feet that one load takes: A = floorStep(min(P, 27 B g) / w, s), by weight and by the box.
  *
  * @param load.looseLbPerCuFt  Loose unit weight g [lb/cu ft].
  * @param load.weightLbPerSqFt Of the slab, w [lb/sq ft].
- * @returns Whole square feet.
+ * @param load.stepSqFt        What a chalk line tells apart, s; above 0 [sq ft].
+ * @returns Whole steps [sq ft].
  */
 export function sqFtPerLoad(load: {
   readonly payloadLb: number;
   readonly boxCuYd: number;
   readonly looseLbPerCuFt: number;
   readonly weightLbPerSqFt: number;
+  readonly stepSqFt: number;
 }): number {
-  const { payloadLb, boxCuYd, looseLbPerCuFt, weightLbPerSqFt } = load;
+  const { payloadLb, boxCuYd, looseLbPerCuFt, weightLbPerSqFt, stepSqFt } = load;
   if (!(weightLbPerSqFt > 0)) throw new RangeError(`weightLbPerSqFt must be above 0, got ${weightLbPerSqFt}`);
-  return floorToStep(Math.min(payloadLb, boxCuYd * 27 * looseLbPerCuFt) / weightLbPerSqFt, 1);
+  return floorToStep(Math.min(payloadLb, boxCuYd * 27 * looseLbPerCuFt) / weightLbPerSqFt, stepSqFt);
 }
 
 /** Volume of a weight: V = W / g, at one unit weight of one state [yd3]. */

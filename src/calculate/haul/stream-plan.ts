@@ -2,6 +2,7 @@ import type { RateUnit } from '../../units/index.ts';
 import { COMPANY_FIGURE, type Figure, type FigureUnit, figure, given, num } from '../figure.ts';
 import type { DumpPlace, Trailer } from '../job.ts';
 import type { ExistingFigures, StreamFigures as TornStreamFigures } from '../tear-out/index.ts';
+import { type ChalkSteps, chalkStep } from './chalk-steps.ts';
 import { type HaulRates, haulCostFigure, placeInputs } from './cost-figures.ts';
 import { boxLimitLbPerCuYd, loadCount, sqFtPerLoad, weightOfVolumeLb } from './load-count.ts';
 import { type HauledThing, type SplitLoad, splitStream } from './split.ts';
@@ -11,7 +12,7 @@ import { tripHr } from './trip.ts';
 
 export type HaulStreamFigures = {
   readonly loads: Figure;
-  /** Whole square feet of each existing thing that make a full load; none for soil. */
+  /** Of each existing thing, as much as makes a full load, down to a step to chalk; none for soil. */
   readonly 'sq-ft-per-load': Readonly<Record<string, Figure>>;
   /** Mean [lb]. */
   readonly 'weight-per-load': Figure;
@@ -31,6 +32,7 @@ export type HaulStreamFigures = {
 /** One way to haul a stream: with this trailer to this place. */
 export type StreamPlan = {
   readonly trailer: Trailer;
+  readonly trailerFigures: TrailerFigures;
   readonly place: DumpPlace;
   readonly loads: readonly SplitLoad[];
   readonly limitedBy: 'weight' | 'box';
@@ -44,6 +46,7 @@ export type HauledStream = {
   readonly torn: TornStreamFigures;
   readonly things: readonly HauledThing[];
   readonly existing: Readonly<Record<string, ExistingFigures>>;
+  readonly chalk: ChalkSteps;
 };
 
 /**
@@ -113,13 +116,17 @@ function planStream(
   });
   return {
     trailer,
+    trailerFigures,
     place,
     loads: split,
     limitedBy: looseLbPerCuYd >= boxLimitLbPerCuYd(room.payloadLb, room.boxCuYd) ? 'weight' : 'box',
     figures: {
       loads,
       'sq-ft-per-load': Object.fromEntries(
-        Object.entries(stream.existing).map(([id, thing]) => [id, sqFtFigure(thing, trailerFigures)]),
+        Object.entries(stream.existing).map(([id, thing]) => [
+          id,
+          sqFtFigure(thing, trailerFigures, stream.chalk),
+        ]),
       ),
       'weight-per-load': figure({
         value: num(torn.weight) / num(loads),
@@ -166,7 +173,7 @@ function loadsFigure(torn: TornStreamFigures, trailer: TrailerFigures, splitCoun
   });
 }
 
-function sqFtFigure(thing: ExistingFigures, trailer: TrailerFigures): Figure {
+function sqFtFigure(thing: ExistingFigures, trailer: TrailerFigures, chalk: ChalkSteps): Figure {
   const { payload, 'box-volume': box } = trailer;
   return figure({
     value: sqFtPerLoad({
@@ -174,15 +181,17 @@ function sqFtFigure(thing: ExistingFigures, trailer: TrailerFigures): Figure {
       boxCuYd: num(box),
       looseLbPerCuFt: num(thing['loose-unit-weight']),
       weightLbPerSqFt: num(thing['weight-per-sq-ft']),
+      stepSqFt: chalk.areaSqFt,
     }),
     unit: 'sq ft',
-    decimals: 0,
-    formula: 'floorStep(min(payloadLb, boxCuYd * 27 * looseLbPerCuFt) / weightLbPerSqFt, 1)',
+    decimals: chalk.areaDecimals,
+    formula: 'floorStep(min(payloadLb, boxCuYd * 27 * looseLbPerCuFt) / weightLbPerSqFt, stepSqFt)',
     inputs: {
       payloadLb: payload,
       boxCuYd: box,
       looseLbPerCuFt: thing['loose-unit-weight'],
       weightLbPerSqFt: thing['weight-per-sq-ft'],
+      stepSqFt: chalkStep(chalk),
     },
     rounding: 'down',
   });

@@ -7,8 +7,8 @@ export type CornerCheck = { readonly from: number; readonly to: number; readonly
 /** A right angle to check with three whole lengths: along one side, along the next, and between the marks. */
 export type SquareCheck = {
   readonly corner: number;
-  readonly sidesFt: readonly [number, number];
-  readonly betweenFt: number;
+  readonly sidesIn: readonly [number, number];
+  readonly betweenIn: number;
 };
 
 /** With more corners only those two apart are taped: the rest would be more tape than building. */
@@ -29,7 +29,7 @@ export function cornerChecks(corners: readonly StringCorner[]): readonly CornerC
 }
 
 /** The first square corner, by the largest 3-4-5 that fits its two sides; null where none is square. */
-export function squareCheck(corners: readonly StringCorner[]): SquareCheck | null {
+export function squareCheck(corners: readonly StringCorner[], unitIn: number): SquareCheck | null {
   const count = corners.length;
   for (const [index, corner] of corners.entries()) {
     const before = corners[(index + count - 1) % count];
@@ -41,12 +41,12 @@ export function squareCheck(corners: readonly StringCorner[]): SquareCheck | nul
       ((before.at.xIn - corner.at.xIn) * (after.at.xIn - corner.at.xIn) +
         (before.at.yIn - corner.at.yIn) * (after.at.yIn - corner.at.yIn)) /
       (backIn * onIn);
-    const triple = squareTriple([backIn, onIn]);
+    const triple = squareTriple([backIn, onIn], unitIn);
     if (Math.abs(cosine) > SQUARE_COSINE || triple === null) continue;
     return {
       corner: corner.number,
-      sidesFt: [triple.firstIn / 12, triple.secondIn / 12],
-      betweenFt: triple.diagonalIn / 12,
+      sidesIn: [triple.firstIn, triple.secondIn],
+      betweenIn: triple.diagonalIn,
     };
   }
   return null;

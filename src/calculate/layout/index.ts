@@ -50,6 +50,7 @@ export type LayoutResult = TopicResult<
  * Curves are numbered over the job, `c1` the first, so that a tag on the plan is one curve.
  *
  * @param input.stepIn Between two offsets along a chord or a leg, at least.
+ * @param input.unitIn What the sides of a 3-4-5 are whole numbers of.
  */
 export function calcLayout(input: {
   readonly shapes: Pick<OutlineResult['figures'], 'slabs'>;
@@ -57,6 +58,7 @@ export function calcLayout(input: {
   readonly corners: Readonly<Record<string, readonly StringCorner[]>>;
   readonly lies: Readonly<Record<string, Lies>>;
   readonly stepIn: number;
+  readonly unitIn: number;
 }): LayoutResult {
   let count = 0;
   const slabs: Record<string, SlabLayout> = {};
@@ -66,13 +68,13 @@ export function calcLayout(input: {
   for (const [id, outline] of Object.entries(input.outlines)) {
     const corners = thingNamed(input.corners, id, 'slab');
     const lies = thingNamed(input.lies, id, 'slab');
-    const { area } = thingNamed(input.shapes.slabs, id, 'slab');
-    const from = area.inputs;
+    // All of it follows from the shape that has this area.
+    const from = { areaSqFt: thingNamed(input.shapes.slabs, id, 'slab').area };
     const curves = curvesOf(outline, corners, input.stepIn).map((curve) => {
       count += 1;
       return { tag: `c${count}`, curve };
     });
-    const square = squareCheck(corners);
+    const square = squareCheck(corners, input.unitIn);
     slabs[id] = {
       ...(curves.length === 0
         ? {}
@@ -165,15 +167,17 @@ function diagonals(corners: readonly StringCorner[], from: Inputs): Pick<SlabLay
   };
 }
 
-function squareFigures({ sidesFt, betweenFt }: SquareCheck) {
-  const feet = (value: number, formula: string | { method: string }, inputs: Inputs) =>
-    figure({ value, unit: 'ft', decimals: 0, formula, inputs, source: COMMON_PRACTICE });
-  const method = { method: 'the largest multiple of 3, 4 and 5 whole feet that fits the two sides' };
-  const first = feet(sidesFt[0], method, {});
-  const second = feet(sidesFt[1], method, {});
+function squareFigures({ sidesIn, betweenIn }: SquareCheck) {
+  const inches = (value: number, formula: string | { method: string }, inputs: Inputs) =>
+    figure({ value, unit: 'in', decimals: 2, formula, inputs, source: COMMON_PRACTICE });
+  const method = {
+    method: 'the largest multiple of 3, 4 and 5 that fits the two sides, in feet or tenths of a metre',
+  };
+  const first = inches(sidesIn[0], method, {});
+  const second = inches(sidesIn[1], method, {});
   return {
     first,
     second,
-    between: feet(betweenFt, 'sqrt(firstFt ^ 2 + secondFt ^ 2)', { firstFt: first, secondFt: second }),
+    between: inches(betweenIn, 'sqrt(firstIn ^ 2 + secondIn ^ 2)', { firstIn: first, secondIn: second }),
   };
 }

@@ -38,7 +38,9 @@ export function shapeFigures(made: {
   readonly limits: TapeLimits;
 }): ShapeFigures {
   const { shape, closed, surface, path } = made;
-  const inputs = { ...baseInputs(shape.base, path), ...slopeInput(shape, path) };
+  const base = baseAreaFigure(shape.base, closed.base, path);
+  // The tape readings stand once, at the base; what else follows from them names it.
+  const inputs = { baseSqFt: base, ...slopeInput(shape, path) };
   const lost = lostToCorners(closed.corners, roundingInputs(shape, path));
   const lengths = edgeLengthsByKindIn(surface);
   const edge = (kind: EdgeKind, part: 'straight' | 'curved' | 'both') => {
@@ -54,7 +56,7 @@ export function shapeFigures(made: {
   };
 
   return {
-    ...areaFigures(made, lost),
+    ...areaFigures(made, base, lost),
     perimeter: figure({
       value: outlinePerimeterIn(surface) / 12,
       unit: 'ft',
@@ -76,11 +78,11 @@ export function shapeFigures(made: {
 /** The area is the base and what was added to it and taken off, once and in that order. */
 function areaFigures(
   made: { readonly shape: TapedShape; readonly closed: ClosedShape; readonly path: string },
+  base: Figure,
   lostSqFt: Figure,
 ): Pick<ShapeFigures, 'area' | 'parts'> {
   const { shape, closed, path } = made;
   const { taped } = shape;
-  const base = baseAreaFigure(shape.base, closed.base, path);
   const bent = bentFigure(shape, closed, path);
   const added = Object.entries(closed.added).map(
     ([id, { areaSqIn }]) => [id, partFigure(areaSqIn, shape.added[id]?.base, `${path}.added.${id}`)] as const,

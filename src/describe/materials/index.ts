@@ -13,6 +13,8 @@ import { formsTable } from './forms.ts';
 import { baseFacts, fleetTable, loadNotes, loadsTable, streamsTable } from './loads.ts';
 import { shoppingView } from './shopping.ts';
 
+export { loadsSpreadsheet } from './loads-spreadsheet.ts';
+
 /** The materials and haul plan: for who orders and drives. */
 export function describeMaterials(job: Job, results: JobResults, words: Words): MaterialsView {
   const made = { job, results, show: showIn(job.unitSystem), words };

@@ -4,17 +4,18 @@ import type { DumpPlace, Job, Stream } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import { formatMoney, sumUsd } from '../../units/index.ts';
 import type { Words } from '../../words/index.ts';
+import { plateHours } from '../parts/plate-hours.ts';
 import { end, row, start, tableOrNull, totalRow } from '../parts/tables.ts';
 import { type Show, showFigure } from '../show/index.ts';
 import { type TableView, WRITE_LINE } from '../views.ts';
+import { type LoadRow, loadRows } from './load-rows.ts';
 
 type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 
-type Load = JobResults['haul']['data']['loads'][number];
 type Column = {
   readonly heading: string;
   readonly align: 'start' | 'end';
-  readonly cell: (load: Load, index: number) => string;
+  readonly cell: (load: LoadRow) => string;
   /** What stands in the row of totals. */
   readonly total: string;
 };
@@ -22,8 +23,8 @@ type Column = {
 /** Page one: every load in driving order, with room for the scale ticket. */
 export function loadsTable(made: Made): TableView | null {
   const say = made.words.materials.loads;
-  const { loads } = made.results.haul.data;
-  const columns = loadColumns(made);
+  const loads = loadRows(made);
+  const columns = loadColumns(made, loads);
   const trailers = trailersUsed(made.job, made.results);
   const [only] = trailers;
   return tableOrNull(
@@ -34,16 +35,15 @@ export function loadsTable(made: Made): TableView | null {
     loads.length === 0
       ? []
       : [
-          ...loads.map((load, index) => row(...columns.map(({ cell }) => cell(load, index)))),
+          ...loads.map((load) => row(...columns.map(({ cell }) => cell(load)))),
           totalRow(...columns.map(({ total }) => total)),
         ],
   );
 }
 
 /** Where all loads ride on one trailer the caption names it, and the row is a line. */
-function loadColumns({ job, results, show, words }: Made): readonly Column[] {
+function loadColumns({ job, results, show, words }: Made, loads: readonly LoadRow[]): readonly Column[] {
   const say = words.materials.loads;
-  const { loads } = results.haul.data;
   const first = (heading: string, cell: Column['cell'], total = ''): Column => ({
     heading,
     align: 'start',
@@ -56,26 +56,19 @@ function loadColumns({ job, results, show, words }: Made): readonly Column[] {
     cell,
     total,
   });
-  const trailer = first(
-    say.trailer,
-    (load) => thingNamed(job.company.trailers, load.trailer, 'trailer').label,
-  );
+  const trailer = first(say.trailer, (load) => load.trailer);
   const totalLb = loads.reduce((sumLb, load) => sumLb + load.weightLb, 0);
   const feesUsd = sumUsd(loads.map(({ feeUsd }) => feeUsd));
   return [
-    last(say.load, (_load, index) => `${index + 1}`, say.total),
-    first(
-      say.what,
-      ({ existingIds }) =>
-        existingIds.map((id) => job.site.existing[id]?.label ?? say.soil).join(', ') || say.soil,
-    ),
-    last(say.bay, ({ areaSqFt }) => (areaSqFt === null ? say.noFill : show.area(areaSqFt))),
-    last(say.weight, ({ weightLb }) => show.weight(weightLb), show.weight(totalLb)),
-    last(say.fill, ({ fillIn }) => show.size(fillIn)),
+    last(say.load, ({ number }) => `${number}`, say.total),
+    first(say.what, ({ from }) => from),
+    last(say.bay, ({ area }) => area),
+    last(say.weight, ({ weight }) => weight, show.weight(totalLb)),
+    last(say.fill, ({ fill }) => fill),
     ...(trailersUsed(job, results).length === 1 ? [] : [trailer]),
-    first(say.place, (load) => thingNamed(job.company.places, load.place, 'place').label),
-    last(say.fee, ({ feeUsd }) => formatMoney(feeUsd), formatMoney(feesUsd)),
-    first(say.back, ({ returns }) => (returns === 'base' ? say.base : say.empty)),
+    first(say.place, ({ place }) => place),
+    last(say.fee, ({ fee }) => fee, formatMoney(feesUsd)),
+    first(say.back, ({ back }) => back),
     first(say.ticket, () => WRITE_LINE),
   ];
 }
@@ -163,14 +156,13 @@ export function fleetTable({ job, results, show, words }: Made): TableView | nul
   );
 }
 
-/** Lifts of base at most 4 in compacted each; source: Utah DFCM paving standard (seen). */
-const LIFT_IN = 4;
-
-export function baseFacts({ job, results, show, words }: Made) {
+export function baseFacts({ results, show, words }: Made) {
   const say = words.materials.base;
   const { total } = results.base.figures;
   if (num(total.compacted) <= 0) return null;
-  const thickestIn = Math.max(...Object.values(job.build.slabs).map(({ baseIn }) => baseIn));
+  const slabs = Object.values(results.base.figures.slabs);
+  const most = (key: 'lifts' | 'lift-thickness' | 'passes') =>
+    Math.max(...slabs.map((slab) => num(slab[key])));
   return {
     heading: say.heading,
     facts: [
@@ -180,7 +172,11 @@ export function baseFacts({ job, results, show, words }: Made) {
       { label: say.order, value: show.tons(num(total['order-tons']) * 2000) },
       {
         label: say.lifts,
-        value: say.liftsValue(show.count(Math.ceil(thickestIn / LIFT_IN - 1e-9)), show.size(LIFT_IN)),
+        value: say.liftsValue(show.count(most('lifts')), show.size(most('lift-thickness'))),
+      },
+      {
+        label: say.compactor,
+        value: say.compactorValue(plateHours(results, show), show.count(most('passes'))),
       },
     ],
   };

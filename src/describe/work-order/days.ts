@@ -4,6 +4,7 @@ import type { JobResults } from '../../calculate/index.ts';
 import type { Job } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import type { Words } from '../../words/index.ts';
+import { plateHours } from '../parts/plate-hours.ts';
 import type { Show } from '../show/index.ts';
 import { showDate } from '../show/index.ts';
 import type { CheckListView, FactView, WorkOrderView } from '../views.ts';
@@ -69,8 +70,19 @@ function dayFacts(made: Made, parts: readonly WorkDay[]): readonly FactView[] {
     { label: say.crew, value: crew.join(', ') },
     { label: say.hours, value: say.hoursValue(show.hours(laborHr), job.plan.crew.length) },
     ...(machines.length > 0 ? [{ label: say.machines, value: machines.join('; ') }] : []),
+    ...compacting(made, parts),
     ...(arrives.length > 0 ? [{ label: say.arrives, value: arrives.join('; ') }] : []),
   ];
+}
+
+/** On a day with base: how often over a lift, and how long the plate runs for all of the base. */
+function compacting({ results, show, words }: Made, parts: readonly WorkDay[]): readonly FactView[] {
+  const [slab] = Object.values(results.base.figures.slabs);
+  const hasBase = parts.some(({ tasks }) => tasks.some(({ task }) => task === 'base'));
+  if (slab === undefined || !hasBase) return [];
+  const say = words.workOrder.day;
+  const passes = show.count(num(slab.passes));
+  return [{ label: say.compact, value: say.compactValue(passes, plateHours(results, show)) }];
 }
 
 /** Each machine once for each person who runs it. */

@@ -14,6 +14,7 @@ import type { CheckListView, FactView, FiguredDrawing, ListView, WorkOrderView }
 import { daysView } from './days.ts';
 import { formPiecesTable, formsTable } from './form-tables.ts';
 import { checksTable, curvesTable, turnsTable } from './layout-tables.ts';
+import { reChalkTable } from './re-chalk-table.ts';
 import { jointsTable, loadsTable, slabsTable, steelTable } from './tables.ts';
 
 /** The crew work order: outdoors, wet, in gloves. */
@@ -42,6 +43,7 @@ export function describeWorkOrder(job: Job, results: JobResults, words: Words): 
     joints: jointsTable(made),
     steel: steelTable(made),
     loads: loadsTable(made),
+    reChalk: reChalkTable(made),
     findings: findings.length === 0 ? null : { heading: say.findings, items: findings },
     days: daysView(made),
     prePour: prePour(words),

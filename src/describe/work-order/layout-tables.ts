@@ -83,7 +83,7 @@ export function checksTable({ job, results, show, words }: Made): TableView | nu
       return row(slab.label, say.between(from, to), show.length(num(length)), TICK_BOX);
     });
     if (square === undefined || at === null) return made;
-    const sides = [square.first, square.second, square.between].map((side) => show.length(num(side) * 12));
+    const sides = [square.first, square.second, square.between].map((side) => show.length(num(side)));
     return [...made, row(slab.label, say.square(`${at.corner}`), sides.join(say.by), TICK_BOX)];
   });
   return tableOrNull(say.caption, [start(say.slab), start(say.what), end(say.tape), start(say.done)], rows);

@@ -1,6 +1,6 @@
 import { num } from '../../calculate/figure.ts';
 import type { JobResults } from '../../calculate/index.ts';
-import type { Job } from '../../calculate/job.ts';
+import type { Job, Slab } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import type { Words } from '../../words/index.ts';
 import { steelWords } from '../parts/steel-words.ts';
@@ -13,8 +13,8 @@ type Made = { readonly job: Job; readonly results: JobResults; readonly show: Sh
 /** One row a slab, then one a flight of steps. */
 export function slabsTable({ job, results, show, words }: Made): TableView {
   const say = words.workOrder.slabs;
-  const slabs = Object.values(job.build.slabs).map((slab) =>
-    row(
+  const slabs = Object.values(job.build.slabs).map((slab) => ({
+    ...row(
       slab.label,
       show.area(num(thingNamed(results.outline.figures.slabs, slab.id, 'slab').area)),
       show.size(slab.thicknessIn),
@@ -23,7 +23,8 @@ export function slabsTable({ job, results, show, words }: Made): TableView {
       say.towards(show.slope(slab.fall.slope), slab.fall.towards),
       words.common.finishes[slab.finish],
     ),
-  );
+    note: liftsNote(slab, { results, show, words }),
+  }));
   const steps = Object.values(job.build.steps).map((flight) =>
     row(
       flight.label,
@@ -54,6 +55,16 @@ export function slabsTable({ job, results, show, words }: Made): TableView {
     ],
     rows: [...slabs, ...steps],
   };
+}
+
+/** The lifts of a base, where one is not enough: below the row, since a wide cell would shrink the page. */
+function liftsNote(slab: Slab, { results, show, words }: Omit<Made, 'job'>): string | null {
+  const figures = results.base.figures.slabs[slab.id];
+  if (figures === undefined || num(figures.lifts) <= 1) return null;
+  return words.workOrder.slabs.lifts(
+    show.count(num(figures.lifts)),
+    show.size(num(figures['lift-thickness'])),
+  );
 }
 
 export function jointsTable({ job, results, show, words }: Made): TableView {

@@ -19,6 +19,13 @@ export const materials = {
     soil: 'Soil',
     noFill: 'by weight',
   },
+  /** Headings of the columns of bare numbers; the others are those of the page. */
+  loadsSpreadsheet: {
+    bay: 'Slab to chalk [sq ft]',
+    weight: 'Weight [lb]',
+    fill: 'Fill line, rough [in]',
+    fee: 'Fee [$]',
+  },
   loadNotes: {
     weigh: 'Weigh the first load; a fill line is a guess, pieces that pack tight weigh more.',
     governs: (trailer: string, payload: string, limit: string) =>
@@ -69,8 +76,10 @@ export const materials = {
     loose: 'Loose, in the box',
     tons: 'Weight',
     order: 'Order (rounded up)',
-    lifts: 'Lifts',
+    lifts: 'Lifts, at most',
     liftsValue: (lifts: string, each: string) => `${lifts}, none over ${each} compacted`,
+    compactor: 'Plate compactor',
+    compactorValue: (hours: string, passes: string) => `${hours} of running, ${passes} times over each lift`,
   },
   concrete: {
     heading: 'Concrete',

@@ -24,6 +24,7 @@ export const workOrder = {
     dig: 'Dig under old',
     fall: 'Falls',
     finish: 'Finish',
+    lifts: (count: string, each: string) => `Base in ${count} lifts of ${each}.`,
     towards: (slope: string, towards: string) => `${slope} to ${towards}`,
     steps: (risers: number, riser: string, tread: string, landing: string, width: string) =>
       `${risers} × ${riser}, tread ${tread}, landing ${landing}, ${width} wide`,
@@ -148,6 +149,15 @@ export const workOrder = {
     empty: 'empty',
     soil: 'Soil',
   },
+  reChalk: {
+    caption: 'If the slab turns out thicker or thinner: chalk these',
+    what: 'From',
+    trailer: 'Trailer',
+    thickness: 'Thick',
+    bay: 'Chalk for one load',
+    loads: 'Loads each takes',
+    planned: (thickness: string) => `${thickness}, as planned`,
+  },
   findings: 'Look at these first',
   day: {
     crew: 'Crew',
@@ -155,6 +165,9 @@ export const workOrder = {
     hoursValue: (hours: string, people: number) => `${hours} of work for ${people}`,
     machines: 'Machines',
     runBy: (machine: string, person: string) => `${machine}, run by ${person}`,
+    compact: 'Compact',
+    compactValue: (passes: string, hours: string) =>
+      `${passes} times over each lift, half of them crosswise; the plate runs ${hours} for all of the base`,
     arrives: 'Arrives',
     before: 'Before you start',
     work: 'The work',
@@ -192,7 +205,7 @@ export const workOrder = {
     'break-out': 'Break out by load bays, edge first',
     haul: 'Load and haul, tarp every load, write the ticket number',
     dig: 'Dig to depth, keep the bottom firm',
-    base: 'Base in lifts of 4 in at most, wet it, compact until it no longer sinks',
+    base: 'Base in lifts as in the table of slabs, wet each, compact until it no longer sinks',
     form: 'Set forms to the string, stake, check diagonals and fall',
     reinforce: 'Steel in place and up on chairs, soft strip at house and old concrete',
     place: 'Place, screed, bull float at once, before bleed water shows',

@@ -45,7 +45,7 @@ describe('calcBase', () => {
       6,
     ).figures satisfies FigureTree;
     expect(wrongFormulas(figures)).toEqual([]);
-    expect(expressionCount(figures)).toBe(11);
+    expect(expressionCount(figures)).toBe(20);
   });
 });
 

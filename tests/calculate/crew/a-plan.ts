@@ -112,6 +112,7 @@ export function machine(kind: Machine['kind'], changed: Partial<Machine> = {}): 
     cost: rate('10.00', 'h'),
     cab,
     wet: true,
+    plate: { widthIn: null, travelFtPerHr: null, liftIn: null, passesEachWay: null },
     ...changed,
   };
 }

@@ -1,6 +1,6 @@
 import { type BaseResult, calcBase } from '../../../src/calculate/base/index.ts';
 import { COMPANY_FIGURE, figure } from '../../../src/calculate/figure.ts';
-import { calcHaul, type HaulInput, type HaulResult } from '../../../src/calculate/haul/index.ts';
+import { CHALK_STEPS, calcHaul, type HaulInput, type HaulResult } from '../../../src/calculate/haul/index.ts';
 import type {
   BaseSupplier,
   DumpPlace,
@@ -141,13 +141,22 @@ export function tearOut(existing: readonly Existing[], slabs: readonly Slab[] = 
   return calcTearOut({ ...things, shapes: calcOutline({ ...things, limits: TAPE_LIMITS }).figures });
 }
 
-export function base(slabs: readonly Slab[], supplier = aBaseSupplier(), baseMarginIn = 0): BaseResult {
+export function base(
+  slabs: readonly Slab[],
+  supplier = aBaseSupplier(),
+  baseMarginIn = 0,
+  compacting: Pick<Parameters<typeof calcBase>[0], 'machines' | 'baseMachine'> = {
+    machines: {},
+    baseMachine: null,
+  },
+): BaseResult {
   const bySlabId = byId(slabs);
   return calcBase({
     slabs: bySlabId,
     shapes: calcOutline({ slabs: bySlabId, existing: {}, limits: TAPE_LIMITS }).figures,
     allowances: { baseUnevennessIn: 0.25, spillRatio: 0.03, baseMarginIn, ...TAPE_LIMITS },
     supplier,
+    ...compacting,
   });
 }
 
@@ -158,7 +167,7 @@ export function haul(
     readonly slabs?: readonly Slab[];
     readonly trailers?: readonly Trailer[];
     readonly places?: readonly DumpPlace[];
-  } & Partial<Pick<HaulInput, 'baseSupplier' | 'towVehicle' | 'loadReserveLb' | 'loadingHr'>> = {},
+  } & Partial<Pick<HaulInput, 'baseSupplier' | 'towVehicle' | 'loadReserveLb' | 'loadingHr' | 'chalk'>> = {},
 ): HaulResult {
   const { existing = [anExisting()], slabs = [], trailers = [LONG_BOX], places = [aPlace()] } = made;
   const torn = tearOut(existing, slabs);
@@ -166,6 +175,9 @@ export function haul(
   return calcHaul({
     tearOut: torn.figures,
     streamOf: torn.data.streamOf,
+    existing: byId(existing),
+    shapes: calcOutline({ slabs: {}, existing: byId(existing), limits: TAPE_LIMITS }).figures,
+    chalk: made.chalk ?? CHALK_STEPS.us,
     base: base(slabs, baseSupplier).figures,
     baseSupplier,
     trailers: byId(trailers),

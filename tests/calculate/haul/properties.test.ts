@@ -177,7 +177,7 @@ describe('refusals', () => {
     ['a step of 0', () => splitWeightLb(1, 2, 0)],
     [
       'square feet of a weightless slab',
-      () => sqFtPerLoad({ payloadLb: 1, boxCuYd: 1, looseLbPerCuFt: 1, weightLbPerSqFt: 0 }),
+      () => sqFtPerLoad({ payloadLb: 1, boxCuYd: 1, looseLbPerCuFt: 1, weightLbPerSqFt: 0, stepSqFt: 1 }),
     ],
     ['a trip that gains time', () => tripHr({ loadingHr: 0, outHr: -1, turnHr: 0, backHr: 0 })],
     ['half a trip', () => roundTripCount({ outCount: 1.5, baseCount: 0, pairableCount: 0 })],

@@ -18,6 +18,7 @@ function laidOut(shapes: Readonly<Record<string, TapedShape>>, stepIn = 12) {
     corners: data.corners,
     lies: data.lies,
     stepIn,
+    unitIn: 12,
   });
 }
 
@@ -76,7 +77,9 @@ describe('calcLayout', () => {
     expect(drive.curves).toBeUndefined();
     expect(Object.keys(drive.diagonals ?? {})).toEqual(['1-to-3', '2-to-4']);
     for (const lengthIn of inchesOf(drive.diagonals)) expect(lengthIn / 12).toBeCloseTo(40.2492, 4);
-    expect(inchesOf(drive.square).toSorted((one, other) => one - other)).toEqual([18, 24, 30]);
+    expect(inchesOf(drive.square).toSorted((one, other) => one - other)).toEqual(
+      [18, 24, 30].map((feet) => 12 * feet),
+    );
     expect(data.squares['drive']?.corner).toBe(1);
   });
 

@@ -1,0 +1,50 @@
+import { num } from '../../calculate/figure.ts';
+import type { JobResults } from '../../calculate/index.ts';
+import type { Job } from '../../calculate/job.ts';
+import { thingNamed } from '../../calculate/parts.ts';
+import type { Words } from '../../words/index.ts';
+import { end, row, start, tableOrNull } from '../parts/tables.ts';
+import type { Show } from '../show/index.ts';
+import type { TableView } from '../views.ts';
+
+type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
+
+/** What follows the name of a thing, a list of cells for each thickness. */
+type Bays = readonly (readonly string[])[];
+
+/**
+ * What to chalk for one load once the first edge is open and the true thickness is seen. Things of
+ * which all rows are alike share them.
+ */
+export function reChalkTable(made: Made): TableView | null {
+  const say = made.words.workOrder.reChalk;
+  const groups = new Map<string, { readonly labels: string[]; readonly bays: Bays }>();
+  for (const id of Object.keys(made.results.haul.data.reChalk)) {
+    const bays = baysOf(id, made);
+    const key = JSON.stringify(bays);
+    const group = groups.get(key) ?? { labels: [], bays };
+    group.labels.push(thingNamed(made.job.site.existing, id, 'existing thing').label);
+    groups.set(key, group);
+  }
+  return tableOrNull(
+    say.caption,
+    [start(say.what), start(say.trailer), end(say.thickness), end(say.bay), end(say.loads)],
+    [...groups.values()].flatMap(({ labels, bays }) => bays.map((cells) => row(labels.join(', '), ...cells))),
+  );
+}
+
+function baysOf(id: string, { job, results, show, words }: Made): Bays {
+  const { figures, data } = results.haul;
+  const { trailer, rows } = thingNamed(data.reChalk, id, 'existing thing');
+  const byThickness = thingNamed(figures['re-chalk'], id, 'existing thing');
+  return rows.map(({ name, thicknessIn, isPlanned }) => {
+    const bay = thingNamed(byThickness, name, 'thickness');
+    const size = show.size(thicknessIn);
+    return [
+      thingNamed(job.company.trailers, trailer, 'trailer').label,
+      isPlanned ? words.workOrder.reChalk.planned(size) : size,
+      show.area(num(bay['area-per-load'])),
+      show.count(num(bay.loads)),
+    ];
+  });
+}
