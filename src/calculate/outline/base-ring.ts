@@ -15,7 +15,7 @@ import {
   trianglesRing,
 } from '../../geometry/index.ts';
 import type { CoreProblem } from '../../problems/index.ts';
-import { formatInches, formatNumber } from '../../units/index.ts';
+import { formatFeetInches, formatNumber } from '../../units/index.ts';
 import type { TapedBase } from '../job.ts';
 
 /** What a base tells beside its ring: how well its tape closes, how a walk turns. */
@@ -89,10 +89,10 @@ function walked(
   const { ring, closure } = closeTraverse(sides);
   if (closure.errorIn > limits.closingErrorIn) {
     return refused('sides-do-not-close', `${path}.sides`, {
-      error: formatInches(closure.errorIn, 16),
+      error: formatFeetInches(closure.errorIn, 16),
       direction: formatNumber(degrees(closure.directionRad), 0),
       share: formatNumber(closure.errorRatio * 100, 2),
-      allowed: formatInches(limits.closingErrorIn, 16),
+      allowed: formatFeetInches(limits.closingErrorIn, 16),
     });
   }
   return { ok: true, ring, facts: { kind: 'walked', closure } };
@@ -108,8 +108,8 @@ function fourSides(
   if (!made.ok) {
     return refused('four-sides-impossible', `${path}.four-sides.sides.${made.edge - 1}`, {
       edge: `${made.edge}`,
-      least: formatInches(made.leastIn, 16),
-      most: formatInches(made.mostIn, 16),
+      least: formatFeetInches(made.leastIn, 16),
+      most: formatFeetInches(made.mostIn, 16),
     });
   }
   if (otherDiagonalIn === null) {
@@ -118,10 +118,10 @@ function fourSides(
   const { missIn, likely } = diagonalCheck({ sidesIn, diagonalIn, otherDiagonalIn });
   if (Math.abs(missIn) > limits.closingErrorIn) {
     return refused('diagonals-disagree', `${path}.four-sides.other-diagonal`, {
-      miss: formatInches(Math.abs(missIn), 16),
-      computed: formatInches(made.otherDiagonalIn, 16),
+      miss: formatFeetInches(Math.abs(missIn), 16),
+      computed: formatFeetInches(made.otherDiagonalIn, 16),
       culprit: culpritOf(likely?.culprit),
-      wouldBe: likely === null ? '' : formatInches(likely.culprit.wouldBeIn, 16),
+      wouldBe: likely === null ? '' : formatFeetInches(likely.culprit.wouldBeIn, 16),
     });
   }
   return fourSided(made.ring, made.otherDiagonalIn, missIn);
@@ -150,8 +150,8 @@ function triangles(base: Extract<TapedBase, { kind: 'triangles' }>, path: string
       corner: `${made.corner}`,
       first: `${first}`,
       second: `${second}`,
-      least: formatInches(made.leastIn, 16),
-      most: formatInches(made.mostIn, 16),
+      least: formatFeetInches(made.leastIn, 16),
+      most: formatFeetInches(made.mostIn, 16),
     },
   );
 }
@@ -174,21 +174,21 @@ function strip(base: Extract<TapedBase, { kind: 'strip' }>, path: string): BaseR
     case 'radius-too-small':
       return refused('strip-too-tight', `${at}.radius`, {
         piece,
-        radius: formatInches(made.haveIn, 16),
-        least: formatInches(made.leastIn, 16),
+        radius: formatFeetInches(made.haveIn, 16),
+        least: formatFeetInches(made.leastIn, 16),
       });
     case 'setback-too-long':
       return refused('strip-setback-too-long', `${at}.back`, {
         piece,
-        back: formatInches(made.haveIn, 16),
-        most: formatInches(made.mostIn, 16),
+        back: formatFeetInches(made.haveIn, 16),
+        most: formatFeetInches(made.mostIn, 16),
       });
     case 'turn-without-straight':
     case 'straight-too-short':
       return refused('strip-straight-too-short', at, {
         piece,
-        length: formatInches(made.haveIn, 16),
-        least: formatInches(made.leastIn, 16),
+        length: formatFeetInches(made.haveIn, 16),
+        least: formatFeetInches(made.leastIn, 16),
       });
     case 'width-changes-on-arc':
       return refused('strip-width-on-arc', at, { piece });

@@ -1,6 +1,6 @@
 import { jointMiss, moveOutline, type Outline, overlapAreaSqIn } from '../../geometry/index.ts';
 import type { CoreProblem } from '../../problems/index.ts';
-import { formatInches, formatNumber } from '../../units/index.ts';
+import { formatFeetInches, formatNumber } from '../../units/index.ts';
 
 /** A shape on the plan. `isPlaced`: the job says where it stands. */
 export type OnPlan = {
@@ -50,8 +50,8 @@ export function joinShapes(shapes: readonly OnPlan[], section: string, joiningGa
           parts: {
             first: other.label,
             second: shape.label,
-            miss: formatInches(miss.missIn, 16),
-            allowed: formatInches(joiningGapIn, 16),
+            miss: formatFeetInches(miss.missIn, 16),
+            allowed: formatFeetInches(joiningGapIn, 16),
           },
         });
       } else {

@@ -186,7 +186,7 @@ describe('shapes that cannot be', () => {
       'four-sides-impossible',
       'build.slabs.it.four-sides.sides.0',
       asTaped({ kind: 'four-sides', sidesIn: [900, 120, 200, 200], diagonalIn: 240, otherDiagonalIn: null }),
-      { edge: '1', least: '120″', most: '360″' },
+      { edge: '1', least: '10′ 0″', most: '30′ 0″' },
     ],
     [
       'triangle-impossible',
@@ -196,19 +196,19 @@ describe('shapes that cannot be', () => {
         baseIn: 120,
         corners: [{ from: [1, 2], distancesIn: [400, 60], side: 'left' }],
       }),
-      { corner: '3', least: '60″', most: '180″' },
+      { corner: '3', least: '5′ 0″', most: '15′ 0″' },
     ],
     [
       'strip-too-tight',
       'build.slabs.it.strip.line.0.radius',
       strip([{ kind: 'arc', radiusIn: 20, turnRad: right }]),
-      { piece: '1', radius: '20″', least: '24″' },
+      { piece: '1', radius: '1′ 8″', least: '2′ 0″' },
     ],
     [
       'radius-too-small',
       'build.slabs.it.bent.1.radius',
       rectangle(240, 120, { bent: [{ edge: 1, by: { kind: 'radius', radiusIn: 60, bends: 'out' } }] }),
-      { edge: '1', radius: '60″', least: '120″' },
+      { edge: '1', radius: '5′ 0″', least: '10′ 0″' },
     ],
     [
       'cut-out-outside',
@@ -220,7 +220,7 @@ describe('shapes that cannot be', () => {
       'corner-does-not-fit',
       'build.slabs.it.rounded-to-radius.2',
       rectangle(60, 60, { rounded: [{ corner: 2, by: { kind: 'radius', radiusIn: 72 } }] }),
-      { corner: '2', mostRadius: '60″' },
+      { corner: '2', mostRadius: '5′ 0″' },
     ],
   ];
   test.each(cases)('%s at %s', (code, path, shape, parts) => {
