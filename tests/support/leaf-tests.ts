@@ -184,7 +184,7 @@ function pageText(view: object, render: () => string): PageText {
 
 /** Asks for the HTML only where the views differ: the same view is the same page. */
 function differs(one: Shown, other: Shown): boolean {
-  // Its templates print every part of the view (tests/render), so another view is another sheet.
+  // Another view of a sheet without drawings is taken for another sheet: HTML of each would take a minute.
   if (one.cheap !== other.cheap) return true;
   const others = other.others();
   expect([...others.keys()]).toEqual([...one.others().keys()]);

@@ -15,8 +15,9 @@ import {
   trianglesRing,
 } from '../../geometry/index.ts';
 import type { CoreProblem } from '../../problems/index.ts';
-import { formatFeetInches, formatNumber } from '../../units/index.ts';
+import { formatNumber } from '../../units/index.ts';
 import type { TapedBase } from '../job.ts';
+import { told, toldLeast, toldMost } from './told.ts';
 
 /** What a base tells beside its ring: how well its tape closes, how a walk turns. */
 export type BaseFacts =
@@ -89,10 +90,10 @@ function walked(
   const { ring, closure } = closeTraverse(sides);
   if (closure.errorIn > limits.closingErrorIn) {
     return refused('sides-do-not-close', `${path}.sides`, {
-      error: formatFeetInches(closure.errorIn, 16),
+      error: told(closure.errorIn),
       direction: formatNumber(degrees(closure.directionRad), 0),
       share: formatNumber(closure.errorRatio * 100, 2),
-      allowed: formatFeetInches(limits.closingErrorIn, 16),
+      allowed: toldMost(limits.closingErrorIn),
     });
   }
   return { ok: true, ring, facts: { kind: 'walked', closure } };
@@ -108,8 +109,8 @@ function fourSides(
   if (!made.ok) {
     return refused('four-sides-impossible', `${path}.four-sides.sides.${made.edge - 1}`, {
       edge: `${made.edge}`,
-      least: formatFeetInches(made.leastIn, 16),
-      most: formatFeetInches(made.mostIn, 16),
+      least: toldLeast(made.leastIn),
+      most: toldMost(made.mostIn),
     });
   }
   if (otherDiagonalIn === null) {
@@ -118,10 +119,10 @@ function fourSides(
   const { missIn, likely } = diagonalCheck({ sidesIn, diagonalIn, otherDiagonalIn });
   if (Math.abs(missIn) > limits.closingErrorIn) {
     return refused('diagonals-disagree', `${path}.four-sides.other-diagonal`, {
-      miss: formatFeetInches(Math.abs(missIn), 16),
-      computed: formatFeetInches(made.otherDiagonalIn, 16),
+      miss: told(Math.abs(missIn)),
+      computed: told(made.otherDiagonalIn),
       culprit: culpritOf(likely?.culprit),
-      wouldBe: likely === null ? '' : formatFeetInches(likely.culprit.wouldBeIn, 16),
+      wouldBe: likely === null ? '' : told(likely.culprit.wouldBeIn),
     });
   }
   return fourSided(made.ring, made.otherDiagonalIn, missIn);
@@ -150,8 +151,8 @@ function triangles(base: Extract<TapedBase, { kind: 'triangles' }>, path: string
       corner: `${made.corner}`,
       first: `${first}`,
       second: `${second}`,
-      least: formatFeetInches(made.leastIn, 16),
-      most: formatFeetInches(made.mostIn, 16),
+      least: toldLeast(made.leastIn),
+      most: toldMost(made.mostIn),
     },
   );
 }
@@ -174,21 +175,21 @@ function strip(base: Extract<TapedBase, { kind: 'strip' }>, path: string): BaseR
     case 'radius-too-small':
       return refused('strip-too-tight', `${at}.radius`, {
         piece,
-        radius: formatFeetInches(made.haveIn, 16),
-        least: formatFeetInches(made.leastIn, 16),
+        radius: told(made.haveIn),
+        least: toldLeast(made.leastIn),
       });
     case 'setback-too-long':
       return refused('strip-setback-too-long', `${at}.back`, {
         piece,
-        back: formatFeetInches(made.haveIn, 16),
-        most: formatFeetInches(made.mostIn, 16),
+        back: told(made.haveIn),
+        most: toldMost(made.mostIn),
       });
     case 'turn-without-straight':
     case 'straight-too-short':
       return refused('strip-straight-too-short', at, {
         piece,
-        length: formatFeetInches(made.haveIn, 16),
-        least: formatFeetInches(made.leastIn, 16),
+        length: told(made.haveIn),
+        least: toldLeast(made.leastIn),
       });
     case 'width-changes-on-arc':
       return refused('strip-width-on-arc', at, { piece });

@@ -18,10 +18,11 @@ import {
   withEdgeKinds,
 } from '../../geometry/index.ts';
 import type { CoreProblem } from '../../problems/index.ts';
-import { formatFeetInches, formatNumber } from '../../units/index.ts';
+import { formatNumber } from '../../units/index.ts';
 import type { PlacedBase, TapedShape } from '../job.ts';
 import { type BaseFacts, baseRing, type TapeLimits } from './base-ring.ts';
 import { LEAST_OVERLAP_SQ_IN } from './join-slabs.ts';
+import { told, toldLeast, toldMost } from './told.ts';
 
 /** Every part of a shape that was closed; areas of the parts before they are put together. */
 export type ClosedShape = {
@@ -90,8 +91,8 @@ function bend(ring: Ring, shape: TapedShape, path: string): Step<{ readonly ring
     const edge = `${made.edge}`;
     if (made.reason !== 'radius-too-small') return wrong('bend-point-on-edge', `${at}.through`, { edge });
     const by = shape.bent.find((bent) => bent.edge === made.edge)?.by;
-    const radius = by?.kind === 'radius' ? formatFeetInches(by.radiusIn, 16) : '';
-    const least = formatFeetInches(made.leastRadiusIn, 16);
+    const radius = by?.kind === 'radius' ? told(by.radiusIn) : '';
+    const least = toldLeast(made.leastRadiusIn);
     return wrong('radius-too-small', `${at}.radius`, { edge, radius, least });
   }
   const crossed = selfCrossing(made.ring);
@@ -128,9 +129,9 @@ function round(
   }
   return wrong('corner-does-not-fit', at, {
     corner,
-    wanted: formatFeetInches(made.wantedIn, 16),
-    available: formatFeetInches(made.availableIn, 16),
-    mostRadius: formatFeetInches(made.mostRadiusIn, 16),
+    wanted: told(made.wantedIn),
+    available: toldMost(made.availableIn),
+    mostRadius: toldMost(made.mostRadiusIn),
   });
 }
 
@@ -145,8 +146,8 @@ function addPieces(ring: Ring, shape: TapedShape, path: string, limits: TapeLimi
     if (!made.ok) {
       return wrong('added-does-not-touch', at, {
         piece: piece.label,
-        miss: made.missIn === null ? '' : formatFeetInches(made.missIn, 16),
-        allowed: formatFeetInches(limits.joiningGapIn, 16),
+        miss: made.missIn === null ? '' : told(made.missIn),
+        allowed: toldMost(limits.joiningGapIn),
       });
     }
     joined = made.ring;
@@ -166,7 +167,7 @@ function leaveOut(ring: Ring, shape: TapedShape, path: string, limits: TapeLimit
     const hole = placed.ring.map((vertex) => ({ ...vertex, edge: cutOut.around }));
     const within = isWithin(outer, hole);
     if (!within.ok) {
-      return wrong('cut-out-outside', at, { cutOut: cutOut.label, by: formatFeetInches(within.byIn, 16) });
+      return wrong('cut-out-outside', at, { cutOut: cutOut.label, by: toldLeast(within.byIn) });
     }
     const meets = holes.find(
       (other) =>

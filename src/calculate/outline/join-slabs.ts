@@ -1,6 +1,7 @@
 import { jointMiss, moveOutline, type Outline, overlapAreaSqIn } from '../../geometry/index.ts';
 import type { CoreProblem } from '../../problems/index.ts';
-import { formatFeetInches, formatNumber } from '../../units/index.ts';
+import { formatNumber } from '../../units/index.ts';
+import { told, toldMost } from './told.ts';
 
 /** A shape on the plan. `isPlaced`: the job says where it stands. */
 export type OnPlan = {
@@ -50,8 +51,8 @@ export function joinShapes(shapes: readonly OnPlan[], section: string, joiningGa
           parts: {
             first: other.label,
             second: shape.label,
-            miss: formatFeetInches(miss.missIn, 16),
-            allowed: formatFeetInches(joiningGapIn, 16),
+            miss: told(miss.missIn),
+            allowed: toldMost(joiningGapIn),
           },
         });
       } else {

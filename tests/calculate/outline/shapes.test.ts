@@ -3,6 +3,7 @@ import { num } from '../../../src/calculate/figure.ts';
 import type { TapedShape } from '../../../src/calculate/job.ts';
 import { calcOutline, type ShapeFigures } from '../../../src/calculate/outline/index.ts';
 import type { PublicText } from '../../../src/calculate/text.ts';
+import { parseQuantity, rationalToNumber } from '../../../src/units/index.ts';
 import { asTaped, rectangle, TAPE_LIMITS } from '../slabs.ts';
 
 const label = (text: string) => text as PublicText;
@@ -226,6 +227,38 @@ describe('shapes that cannot be', () => {
   test.each(cases)('%s at %s', (code, path, shape, parts) => {
     const { problems } = measured(shape);
     expect(problems).toMatchObject([{ code, path, parts }]);
+  });
+});
+
+describe('the number a message gives', () => {
+  // Angles at which the largest radius and the least width are no sixteenths.
+  test.each([70, 77, 95, 103, 121])('as the largest radius at a corner of %d degrees, works', (angleDeg) => {
+    const angleRad = (angleDeg * Math.PI) / 180;
+    const points = [
+      { xIn: 0, yIn: 0 },
+      { xIn: 100, yIn: 0 },
+      { xIn: 100 - 90 * Math.cos(angleRad), yIn: 90 * Math.sin(angleRad) },
+      { xIn: -20, yIn: 100 },
+    ];
+    const rounded = (radiusIn: number) =>
+      measured(
+        asTaped({ kind: 'corners', points }, { rounded: [{ corner: 2, by: { kind: 'radius', radiusIn } }] }),
+      ).problems;
+    const most = parseQuantity('length', rounded(600)[0]?.parts['mostRadius'] ?? '');
+    if (!most.ok) throw new Error('the message gives no length');
+    const mostIn = rationalToNumber(most.value.value);
+    expect(rounded(mostIn)).toEqual([]);
+    expect(rounded(mostIn + 1 / 16)).toMatchObject([{ code: 'corner-does-not-fit' }]);
+  });
+
+  test.each([100, 101.3, 110.77])('as the least radius of an edge of %d in, works', (lengthIn) => {
+    const bent = (radiusIn: number) =>
+      measured(
+        rectangle(lengthIn, 120, { bent: [{ edge: 1, by: { kind: 'radius', radiusIn, bends: 'out' } }] }),
+      ).problems;
+    const least = parseQuantity('length', bent(10)[0]?.parts['least'] ?? '');
+    if (!least.ok) throw new Error('the message gives no length');
+    expect(bent(rationalToNumber(least.value.value))).toEqual([]);
   });
 });
 

@@ -100,6 +100,26 @@ function outlineOf(parts: readonly PathPart[]): Outline {
   return { rings };
 }
 
+test('the number of a corner stands within a quarter inch of it, inside or out', () => {
+  const view = samplePlans['corners with their numbers'] as PlanView;
+  const drawing = drawPlan(view);
+  const { paperInPerIn } = drawing.scale;
+  const numbers = textsOf(drawing, 'joints').filter(({ text }) => /^\d$/.test(text));
+  expect(numbers.length).toBeGreaterThan(7);
+  const corners = view.areas.flatMap((area) => area.corners);
+  for (const { text, xIn, yIn } of numbers) {
+    const distances = corners
+      .filter((corner) => corner.text === text)
+      .map(({ at }) =>
+        Math.hypot(
+          drawing.origin.xIn + at.xIn * paperInPerIn - xIn,
+          drawing.origin.yIn - at.yIn * paperInPerIn - yIn,
+        ),
+      );
+    expect(Math.min(...distances), text).toBeLessThan(0.26);
+  }
+});
+
 describe.each(Object.entries(samplePlans))('%s', (_name, view) => {
   const drawing = drawPlan(view);
   const texts = textsOf(drawing);

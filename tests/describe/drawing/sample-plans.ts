@@ -72,6 +72,9 @@ const pointFt = (x: number, y: number): Point => ({ xIn: x * 12, yIn: y * 12 });
 const cornersFt = (points: readonly (readonly [number, number])[]) =>
   polygonRing(points.map(([x, y]) => pointFt(x, y)));
 
+const numbered = (ring: Ring = []): PlanArea['corners'] =>
+  ring.map(({ xIn, yIn }, index) => ({ text: `${index + 1}`, at: { xIn, yIn } }));
+
 const ell = cornersFt([
   [0, 0],
   [24, 0],
@@ -175,6 +178,22 @@ export const samplePlans: Readonly<Record<string, PlanView>> = {
   rectangle: aPlan(),
   'an L with joints': aPlan({
     areas: [anArea({ outline: { rings: [ell] }, joints: [jointFt(0, 20, 12, 20), jointFt(0, 35, 12, 35)] })],
+    sheet: { widthIn: 4.2, heightIn: 6 },
+  }),
+  'corners with their numbers': aPlan({
+    areas: [
+      anArea({
+        outline: { rings: [ell] },
+        joints: [jointFt(0, 20, 12, 20, 'J1'), jointFt(0, 35, 12, 35, 'J2')],
+        corners: numbered(ell),
+      }),
+      // Its corners crowd those of the L.
+      anArea({
+        label: 'Step',
+        outline: rectangle(3, 2, 12.5, 20.5),
+        corners: numbered(rectangle(3, 2, 12.5, 20.5).rings[0]),
+      }),
+    ],
     sheet: { widthIn: 4.2, heightIn: 6 },
   }),
   'rounded corners': aPlan({
