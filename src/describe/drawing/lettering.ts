@@ -25,8 +25,6 @@ export type Lettering = {
   readonly joints: readonly Primitive[];
   readonly photos: readonly Primitive[];
   readonly boxes: readonly Box[];
-  /** Numbers of corners, joints, curves and photographs: the tables ask for them by name. */
-  readonly tagCount: number;
 };
 
 /** The sheet with what has its fixed place: edges, joints, photo standpoints. */
@@ -47,10 +45,7 @@ function emptyRoom(view: PlanView, placement: Placement, zone: Room['zone']): Ro
   };
 }
 
-/**
- * All text of the plan, in the order of placing that finds room for most numbers, and then for most of
- * the rest; null if a label has no place in any.
- */
+/** All text of the plan, in the first order of placing that finds room for every label; null if none does. */
 export function letter(
   view: PlanView,
   targets: readonly LabelTarget[],
@@ -58,31 +53,12 @@ export function letter(
   zone: Room['zone'],
   limits: LeaderLimits,
 ): Lettering | null {
-  let best: Lettering | null = null;
   for (const order of orders) {
     const room = emptyRoom(view, placement, zone);
     const made = letterInOrder(view, targets, placement, room, { order, limits });
-    if (made === null) continue;
-    if (best === null || isFuller(made, best)) best = made;
-    // Nothing was left out: another order could only move things about.
-    if (made.tagCount === tagsWanted(view)) break;
+    if (made !== null) return made;
   }
-  return best;
-}
-
-function isFuller(one: Lettering, other: Lettering): boolean {
-  return (
-    one.tagCount > other.tagCount ||
-    (one.tagCount === other.tagCount && one.boxes.length > other.boxes.length)
-  );
-}
-
-function tagsWanted({ areas, photoPoints }: PlanView): number {
-  return areas.reduce(
-    (sum, { joints, tags, corners }) =>
-      sum + joints.filter(({ tag }) => tag !== null).length + tags.length + corners.length,
-    photoPoints.length,
-  );
+  return null;
 }
 
 function letterInOrder(
@@ -102,16 +78,11 @@ function letterInOrder(
   }
   const photos = placePhotoNumbers(photoPoints, placement, room);
   const joints: Primitive[] = [];
-  let curveCount = 0;
   for (const step of manner.order) {
     if (step === 'dimensions') dimensions.push(...placeDimensions(areas, placement, room));
     if (step === 'joints') joints.push(...placeJointTags(areas, placement, room));
     if (step === 'corners') joints.push(...placeCornerTags(areas, placement, room));
-    if (step === 'curves') {
-      const curves = placeRadii(areas, words.radius, placement, room);
-      curveCount = curves.filter(({ kind }) => kind === 'text').length;
-      dimensions.push(...curves);
-    }
+    if (step === 'curves') dimensions.push(...placeRadii(areas, words.radius, placement, room));
     if (step !== 'labels') continue;
     for (const target of left) {
       const outside = placeLabelOutside(target, placement, room, manner.limits);
@@ -119,7 +90,6 @@ function letterInOrder(
       labels.push(...outside);
     }
   }
-  const tagCount = curveCount + joints.length + photos.length;
   const boxes = [...room.boxes, ...room.symbols];
-  return { dimensions, labels, joints, photos, boxes, tagCount };
+  return { dimensions, labels, joints, photos, boxes };
 }
