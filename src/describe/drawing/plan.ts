@@ -25,23 +25,20 @@ const leaderLimits: readonly LeaderLimits[] = [
 /**
  * A plan of one or more areas at the largest standard scale that fits the sheet with its dimensions and
  * labels. A joint's or a photograph's number that has no free place is left out; an area's or a hole's
- * label never is, but for those of holes where the sheet would hold no plan with them.
+ * label only where the sheet would hold no plan with it: first those of holes, then all of them.
  *
  * @throws {RangeError} If there is no area, a name uses a character outside the font, a named hole is
- *                      none, or the sheet is too small to hold the labels at any scale.
+ *                      none, or the sheet is too small for the shapes at any scale.
  */
 export function drawPlan(view: PlanView): Drawing {
   refuseUnknownCharacters(view);
   const bounds = boundsOfAll(view);
   const ordered = { ...view, areas: inOrderOfRole(view.areas) };
-  // On half a page a long name of a hole may have no place at any scale; the plan is worth more.
-  for (const plan of [
-    ordered,
-    { ...ordered, areas: ordered.areas.map((area) => ({ ...area, holes: [] })) },
-  ]) {
-    const targets = labelTargets(plan.areas);
+  // Names may have no place at any scale: on half a page, or among dozens of shapes. The plan is worth more.
+  const withoutHoles = ordered.areas.map((area) => ({ ...area, holes: [] }));
+  for (const targets of [labelTargets(ordered.areas), labelTargets(withoutHoles), []]) {
     for (const scale of scalesOf(view.system)) {
-      const drawing = drawAtScale(plan, targets, bounds, scale);
+      const drawing = drawAtScale(ordered, targets, bounds, scale);
       if (drawing !== null) return drawing;
     }
   }

@@ -409,6 +409,18 @@ describe('labels and hatches', () => {
     expect(textsOf(drawing, 'labels').map((text) => text.text)).toEqual([expect.stringMatching(/^x+…$/)]);
   });
 
+  test('more names than there is room for cost the names, not the plan', () => {
+    const areas = Array.from({ length: 90 }, (_, index) =>
+      anArea({
+        label: `Stepping stone number ${index + 1}`,
+        outline: rectangle(1, 1, (index % 10) * 2, Math.floor(index / 10) * 2),
+      }),
+    );
+    const drawing = drawPlan(aPlan({ areas, sheet: { widthIn: 3, heightIn: 3.5 } }));
+    expect(textsOf(drawing, 'labels')).toEqual([]);
+    expect(primitivesOf(drawing, 'new-slab').filter(({ kind }) => kind === 'path')).toHaveLength(90);
+  });
+
   test('refuses no areas, a character outside the font, and a sheet too small for anything', () => {
     expect(() => drawPlan(aPlan({ areas: [] }))).toThrow(/at least one/);
     expect(() => drawPlan(aPlan({ areas: [anArea({ label: 'Auffahrt ⅜' })] }))).toThrow(/U\+215C/);
