@@ -227,7 +227,15 @@ export type TowVehicle = {
   readonly cost: Rate;
 };
 
-export type Stream = 'clean-concrete' | 'concrete-with-steel' | 'masonry' | 'asphalt' | 'soil';
+export type Stream =
+  | 'clean-concrete'
+  | 'concrete-with-steel'
+  | 'coated'
+  | 'masonry'
+  | 'asphalt'
+  | 'soil'
+  | 'green'
+  | 'other';
 
 export type DumpPlace = {
   readonly id: string;
@@ -237,6 +245,20 @@ export type DumpPlace = {
   readonly fee: Rate;
   /** The least charge a visit; 0 where none. */
   readonly minimumUsd: Decimal;
+  /** Added to the fee of a load that holds any of the stream, over the whole of the load. */
+  readonly surcharges: { readonly [stream in Stream]?: Rate };
+  /** Instead of the fee, for a load that goes back with base; null where it makes no difference. */
+  readonly feeWithBase: Rate | null;
+  /** Whether streams that it accepts may share a load. */
+  readonly mixedLoads: boolean;
+  /** What a load with anything else in it costs; null where nobody said. */
+  readonly rejectedUsd: Decimal | null;
+  /** The largest piece it takes; null where nobody said. */
+  readonly largestPiece: { readonly sideIn: number; readonly thicknessIn: number } | null;
+  /** Hours of the day, from midnight; null where nobody said. */
+  readonly open: { readonly fromHr: number; readonly toHr: number; readonly lastLoadHr: number } | null;
+  /** Days of the week on which it is open, 1 for Monday to 7 for Sunday. */
+  readonly openOn: readonly number[];
   readonly distanceMi: number;
   /** One way, loaded. */
   readonly driveHr: number;

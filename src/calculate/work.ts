@@ -68,7 +68,7 @@ export function calcWork(job: Job, topics: Topics) {
   });
   const haul = topics.haul({
     tearOut: tearOut.figures,
-    streamOf: tearOut.data.streamOf,
+    cargo: tearOut.data.cargo,
     existing: site.existing,
     shapes,
     chalk: CHALK_STEPS[job.unitSystem],

@@ -22,7 +22,7 @@ export function calcChecks(input: {
   readonly strengthFloorPsi: Figure;
   readonly streams: Readonly<Partial<Record<Stream, { readonly 'weight-per-load': Figure }>>>;
   readonly trailers: Readonly<Record<string, { readonly payload: Figure }>>;
-  readonly loads: readonly { readonly stream: Stream; readonly trailer: string }[];
+  readonly loads: readonly { readonly streams: readonly Stream[]; readonly trailer: string }[];
 }): CheckedFigures {
   const uses = [...new Set(Object.values(input.slabs).map(({ use }) => use))];
   const byUse = uses.map((use) => {
@@ -70,7 +70,9 @@ function shortfall(strengthPsi: number, floorPsi: Figure): Figure {
 }
 
 function loadChecks({ streams, trailers, loads }: Parameters<typeof calcChecks>[0]): CheckedFigures['loads'] {
-  const trailerOf = new Map(loads.map(({ stream, trailer }) => [stream, trailer]));
+  const trailerOf = new Map(
+    loads.flatMap(({ streams: onIt, trailer }) => onIt.map((stream) => [stream, trailer] as const)),
+  );
   const checks = [...trailerOf].flatMap(([stream, trailer]) => {
     const weightLb = streams[stream]?.['weight-per-load'];
     if (weightLb === undefined) return [];

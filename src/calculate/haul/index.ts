@@ -3,7 +3,7 @@ import type { BaseResult } from '../base/index.ts';
 import { type Figure, num } from '../figure.ts';
 import type { BaseSupplier, DumpPlace, Existing, Stream, TowVehicle, Trailer } from '../job.ts';
 import type { OutlineResult } from '../outline/index.ts';
-import { sumFigure } from '../parts.ts';
+import { sumFigure, thingNamed } from '../parts.ts';
 import { inputKey, sumOfUsdParts } from '../sum-figure.ts';
 import { STREAMS, type TearOutResult } from '../tear-out/index.ts';
 import type { TopicResult } from '../topic.ts';
@@ -29,6 +29,7 @@ export {
 } from './load-count.ts';
 export type { HaulLoad } from './load-table.ts';
 export { type ReChalkFigures, type ReChalkRow, thicknessOffsetsIn } from './re-chalk.ts';
+export type { LoadPiece } from './split.ts';
 export type { HaulStreamFigures } from './stream-plan.ts';
 export { ticketsUsd, ticketUsd } from './ticket.ts';
 export { boxVolumeCuYd, fillHeightIn, type Limit, limitsLb, payloadLb, tongueLb } from './trailer.ts';
@@ -80,7 +81,7 @@ export type HaulResult = TopicResult<HaulFigures, HaulData>;
 
 export type HaulInput = {
   readonly tearOut: TearOutResult['figures'];
-  readonly streamOf: TearOutResult['data']['streamOf'];
+  readonly cargo: TearOutResult['data']['cargo'];
   readonly existing: Readonly<Record<string, Existing>>;
   readonly shapes: Pick<OutlineResult['figures'], 'existing'>;
   readonly chalk: ChalkSteps;
@@ -176,27 +177,21 @@ function missing(present: readonly Stream[], input: HaulInput): CoreProblem[] {
 function hauledStream(stream: Stream, input: HaulInput): HauledStream {
   const torn = input.tearOut.streams[stream];
   if (torn === undefined) throw new RangeError(`there is no ${stream} to haul`);
-  if (stream === 'soil') {
-    const things = Object.values(input.tearOut.soil).map(
-      (soil): HauledThing => ({
-        existingId: null,
-        weightLb: num(soil.weight),
-        looseLbPerCuFt: num(soil['loose-unit-weight']),
-        weightLbPerSqFt: null,
-      }),
-    );
-    return { torn, things, existing: {}, chalk: input.chalk };
-  }
-  const existing = Object.fromEntries(
-    Object.entries(input.tearOut.existing).filter(([id]) => input.streamOf[id] === stream),
-  );
-  const things = Object.entries(existing).map(
-    ([id, thing]): HauledThing => ({
-      existingId: id,
-      weightLb: num(thing.weight),
-      looseLbPerCuFt: num(thing['loose-unit-weight']),
-      weightLbPerSqFt: num(thing['weight-per-sq-ft']),
+  const cargo = input.cargo.filter((one) => one.stream === stream);
+  const things = cargo.map(
+    (one): HauledThing => ({
+      existingId: one.existingId,
+      weightLb: num(one.weight),
+      looseLbPerCuFt: num(one['loose-unit-weight']),
+      weightLbPerSqFt: one['weight-per-sq-ft'] === null ? null : num(one['weight-per-sq-ft']),
     }),
+  );
+  const existing = Object.fromEntries(
+    cargo.flatMap(({ existingId, 'weight-per-sq-ft': perSqFt }) =>
+      existingId === null || perSqFt === null
+        ? []
+        : [[existingId, thingNamed(input.tearOut.existing, existingId, 'existing thing')] as const],
+    ),
   );
   return { torn, things, existing, chalk: input.chalk };
 }

@@ -1,6 +1,7 @@
 import type { Decimal } from 'decimal.js';
 import type { Stream } from '../job.ts';
 import type { BasePlan } from './base-plan.ts';
+import type { LoadPiece } from './split.ts';
 import type { StreamPlan } from './stream-plan.ts';
 import { ticketUsd } from './ticket.ts';
 import { fillHeightIn } from './trailer.ts';
@@ -9,7 +10,8 @@ import { fillHeightIn } from './trailer.ts';
 export type HaulLoad = {
   /** `load-1` and so on, in the order in which they leave. */
   readonly name: string;
-  readonly stream: Stream;
+  /** More than one where the place lets them share a load. */
+  readonly streams: readonly Stream[];
   /** Ids of the trailer and the place. */
   readonly trailer: string;
   readonly place: string;
@@ -21,8 +23,8 @@ export type HaulLoad = {
   readonly fillIn: number;
   readonly feeUsd: Decimal;
   readonly returns: 'base' | 'empty';
-  /** What is on it; empty for soil. */
-  readonly existingIds: readonly string[];
+  /** What is on it, in the order in which it is loaded. */
+  readonly pieces: readonly LoadPiece[];
 };
 
 /** The trips with debris in order; base rides back on the last ones, when the ground is nearest to ready. */
@@ -38,7 +40,7 @@ export function loadTable(
   const returnsBase = new Set(canReturnBase.slice(canReturnBase.length - pairedCount));
   return loads.map(({ stream, plan, load }, index) => ({
     name: `load-${index + 1}`,
-    stream,
+    streams: [stream],
     trailer: plan.trailer.id,
     place: plan.place.id,
     areaSqFt: load.areaSqFt,
@@ -47,6 +49,6 @@ export function loadTable(
     fillIn: fillHeightIn(load.looseCuYd, plan.trailer.box),
     feeUsd: ticketUsd(plan.place, load),
     returns: returnsBase.has(index) ? 'base' : 'empty',
-    existingIds: load.existingIds,
+    pieces: load.pieces,
   }));
 }

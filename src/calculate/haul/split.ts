@@ -16,7 +16,16 @@ export type SplitLoad = {
   readonly weightLb: number;
   readonly looseCuYd: number;
   readonly areaSqFt: number | null;
-  readonly existingIds: readonly string[];
+  readonly pieces: readonly LoadPiece[];
+};
+
+/** What of one thing is on a load. */
+export type LoadPiece = {
+  /** Null for soil dug out under a slab. */
+  readonly existingId: string | null;
+  /** Null where it is not loaded by the square foot. */
+  readonly areaSqFt: number | null;
+  readonly weightLb: number;
 };
 
 type Room = { readonly payloadLb: number; readonly boxCuYd: number };
@@ -68,18 +77,21 @@ function fillLoads(things: readonly HauledThing[], weightsLb: readonly number[])
 
 function loadOf(
   weightLb: number,
-  pieces: readonly { readonly thing: HauledThing; readonly weightLb: number }[],
+  taken: readonly { readonly thing: HauledThing; readonly weightLb: number }[],
 ): SplitLoad {
-  let areaSqFt: number | null = null;
-  for (const piece of pieces) {
-    const { weightLbPerSqFt } = piece.thing;
-    if (weightLbPerSqFt !== null) areaSqFt = (areaSqFt ?? 0) + piece.weightLb / weightLbPerSqFt;
-  }
+  const pieces = taken.map(
+    ({ thing, weightLb: pieceLb }): LoadPiece => ({
+      existingId: thing.existingId,
+      areaSqFt: thing.weightLbPerSqFt === null ? null : pieceLb / thing.weightLbPerSqFt,
+      weightLb: pieceLb,
+    }),
+  );
+  const areas = pieces.flatMap(({ areaSqFt }) => (areaSqFt === null ? [] : [areaSqFt]));
   return {
     weightLb,
-    looseCuYd: pieces.reduce((sum, piece) => sum + looseOf(piece.thing, piece.weightLb), 0),
-    areaSqFt,
-    existingIds: pieces.flatMap(({ thing }) => (thing.existingId === null ? [] : [thing.existingId])),
+    looseCuYd: taken.reduce((sum, { thing, weightLb: pieceLb }) => sum + looseOf(thing, pieceLb), 0),
+    areaSqFt: areas.length === 0 ? null : areas.reduce((sum, areaSqFt) => sum + areaSqFt, 0),
+    pieces,
   };
 }
 

@@ -20,10 +20,13 @@ export { flatVolumeCuFt, unitWeightOfPavingLbPerCuFt, weightLb, weightLbPerSqFt 
 
 /** In the order in which they leave: what lies on top first, the soil below it last. */
 export const STREAMS: readonly Stream[] = [
+  'green',
   'clean-concrete',
   'concrete-with-steel',
+  'coated',
   'masonry',
   'asphalt',
+  'other',
   'soil',
 ];
 
@@ -50,10 +53,24 @@ export type TearOutFigures = {
   };
 };
 
-export type TearOutResult = TopicResult<
-  TearOutFigures,
-  { readonly streamOf: Readonly<Record<string, Stream>> }
->;
+/** Something that is hauled away, all of one stream. */
+export type Cargo = {
+  /** Of its own among all cargo. */
+  readonly name: string;
+  /** Id of the existing thing it comes off; null for soil dug out under a slab. */
+  readonly existingId: string | null;
+  readonly stream: Stream;
+  /** [lb] */
+  readonly weight: Figure;
+  /** In the box [yd3]. */
+  readonly 'loose-volume': Figure;
+  /** In the box [lb/cu ft]. */
+  readonly 'loose-unit-weight': Figure;
+  /** Null where it is not loaded by the square foot. */
+  readonly 'weight-per-sq-ft': Figure | null;
+};
+
+export type TearOutResult = TopicResult<TearOutFigures, { readonly cargo: readonly Cargo[] }>;
 
 /**
  * What goes: its weight from the volume in place, its loose volume for the box, by stream.
@@ -78,10 +95,13 @@ export function calcTearOut(input: {
       .filter((slab) => slab.digIn > 0)
       .map((slab) => [slab.id, soilFigures(slab, thingNamed(input.shapes.slabs, slab.id, 'outline'))]),
   );
-  const streamOf = Object.fromEntries(
-    Object.values(input.existing).map((thing) => [thing.id, streamOfExisting(thing)]),
-  );
-  const streams = streamFigures({ existing, soil, streamOf });
+  const cargo = [
+    ...Object.values(input.existing).map((thing) =>
+      cargoOf(thing, thingNamed(existing, thing.id, 'figures')),
+    ),
+    ...Object.entries(soil).map(([id, figures]) => soilCargo(id, figures)),
+  ];
+  const streams = streamFigures(cargo);
 
   return {
     figures: {
@@ -94,7 +114,7 @@ export function calcTearOut(input: {
         'saw-cut': sumFigure({ parts: pick(existing, 'saw-cut'), unitSuffix: 'Ft', unit: 'ft', decimals: 1 }),
       },
     },
-    data: { streamOf },
+    data: { cargo },
     problems: [],
   };
 }
@@ -111,20 +131,36 @@ function streamOfExisting(thing: Existing): Stream {
   }
 }
 
-type Part = { readonly weight: Figure; readonly 'loose-volume': Figure };
+function cargoOf(thing: Existing, figures: ExistingFigures): Cargo {
+  return {
+    name: thing.id,
+    existingId: thing.id,
+    stream: streamOfExisting(thing),
+    weight: figures.weight,
+    'loose-volume': figures['loose-volume'],
+    'loose-unit-weight': figures['loose-unit-weight'],
+    'weight-per-sq-ft': figures['weight-per-sq-ft'],
+  };
+}
 
-function streamFigures(made: {
-  readonly existing: Readonly<Record<string, Part>>;
-  readonly soil: Readonly<Record<string, Part>>;
-  readonly streamOf: Readonly<Record<string, Stream>>;
-}): TearOutFigures['streams'] {
+function soilCargo(slabId: string, figures: SoilFigures): Cargo {
+  return {
+    name: slabId,
+    existingId: null,
+    stream: 'soil',
+    weight: figures.weight,
+    'loose-volume': figures['loose-volume'],
+    'loose-unit-weight': figures['loose-unit-weight'],
+    'weight-per-sq-ft': null,
+  };
+}
+
+function streamFigures(cargo: readonly Cargo[]): TearOutFigures['streams'] {
   const streams: { [stream in Stream]?: StreamFigures } = {};
   for (const stream of STREAMS) {
-    const parts =
-      stream === 'soil'
-        ? made.soil
-        : Object.fromEntries(Object.entries(made.existing).filter(([id]) => made.streamOf[id] === stream));
-    if (Object.keys(parts).length === 0) continue;
+    const ofStream = cargo.filter((one) => one.stream === stream);
+    if (ofStream.length === 0) continue;
+    const parts = Object.fromEntries(ofStream.map((one) => [one.name, one]));
     streams[stream] = {
       weight: sumFigure({ parts: pick(parts, 'weight'), unitSuffix: 'Lb', unit: 'lb', decimals: 0 }),
       'loose-volume': sumFigure({

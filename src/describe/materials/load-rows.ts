@@ -4,6 +4,7 @@ import type { Job } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import { formatMoney } from '../../units/index.ts';
 import type { Words } from '../../words/index.ts';
+import { loadedWords } from '../parts/loaded-words.ts';
 import type { Show } from '../show/index.ts';
 
 type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
@@ -32,7 +33,7 @@ export function loadRows({ job, results, show, words }: Made): readonly LoadRow[
   const say = words.materials.loads;
   return results.haul.data.loads.map((load, index) => ({
     number: index + 1,
-    from: load.existingIds.map((id) => job.site.existing[id]?.label ?? say.soil).join(', ') || say.soil,
+    from: loadedWords(load, job, say.soil),
     areaSqFt: load.areaSqFt,
     area: load.areaSqFt === null ? say.noFill : show.area(load.areaSqFt),
     weightLb: load.weightLb,

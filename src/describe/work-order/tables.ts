@@ -3,6 +3,7 @@ import type { JobResults } from '../../calculate/index.ts';
 import type { Job, Slab } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import type { Words } from '../../words/index.ts';
+import { loadedWords } from '../parts/loaded-words.ts';
 import { steelWords } from '../parts/steel-words.ts';
 import { end, row, start, tableOrNull } from '../parts/tables.ts';
 import type { Show } from '../show/index.ts';
@@ -129,7 +130,7 @@ export function loadsTable({ job, results, show, words }: Made): TableView | nul
   const rows = results.haul.data.loads.map((load, index) =>
     row(
       `${index + 1}`,
-      load.existingIds.map((id) => job.site.existing[id]?.label ?? say.soil).join(', ') || say.soil,
+      loadedWords(load, job, say.soil),
       load.areaSqFt === null ? show.weight(load.weightLb) : show.area(load.areaSqFt),
       thingNamed(job.company.trailers, load.trailer, 'trailer').label,
       thingNamed(job.company.places, load.place, 'place').label,

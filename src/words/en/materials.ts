@@ -59,9 +59,12 @@ export const materials = {
   streamNames: {
     'clean-concrete': 'Clean concrete',
     'concrete-with-steel': 'Concrete with steel',
+    coated: 'Coated or mixed concrete',
     masonry: 'Masonry',
     asphalt: 'Asphalt',
     soil: 'Soil',
+    green: 'Green waste',
+    other: 'Other',
   },
   fleet: {
     caption: (truck: string) => `What each trailer may carry; it is pulled by: ${truck}`,

@@ -196,8 +196,8 @@ describe('figures to be checked', () => {
     streams: { soil: { 'weight-per-load': fig(6300, 'lb') } },
     trailers: { 'dump-trailer': { payload: fig(7000, 'lb') } },
     loads: [
-      { stream: 'soil', trailer: 'dump-trailer' },
-      { stream: 'soil', trailer: 'dump-trailer' },
+      { streams: ['soil'], trailer: 'dump-trailer' },
+      { streams: ['soil'], trailer: 'dump-trailer' },
     ],
   });
 

@@ -108,6 +108,13 @@ export function aPlace(changed: Partial<DumpPlace> = {}): DumpPlace {
     accepts: ['clean-concrete', 'concrete-with-steel', 'masonry', 'asphalt', 'soil'],
     fee: rate('40', 'load'),
     minimumUsd: new Usd(0),
+    surcharges: {},
+    feeWithBase: null,
+    mixedLoads: false,
+    rejectedUsd: null,
+    largestPiece: null,
+    open: null,
+    openOn: [1, 2, 3, 4, 5, 6, 7],
     distanceMi: 10,
     driveHr: 0.5,
     turnHr: 0.25,
@@ -174,7 +181,7 @@ export function haul(
   const baseSupplier = made.baseSupplier ?? aBaseSupplier();
   return calcHaul({
     tearOut: torn.figures,
-    streamOf: torn.data.streamOf,
+    cargo: torn.data.cargo,
     existing: byId(existing),
     shapes: calcOutline({ slabs: {}, existing: byId(existing), limits: TAPE_LIMITS }).figures,
     chalk: made.chalk ?? CHALK_STEPS.us,

@@ -53,7 +53,9 @@ describe('one stream', () => {
     expect(load?.fillIn).toBeCloseTo((88.896 / 98) * 12, 6);
     expect(load?.feeUsd.toFixed(2)).toBe('40.00');
     expect(load?.returns).toBe('empty');
-    expect(load?.existingIds).toEqual(['drive']);
+    expect(load?.pieces).toEqual([
+      { existingId: 'drive', areaSqFt: load?.areaSqFt, weightLb: load?.weightLb },
+    ]);
   });
 
   test('no load more for the noise of doubles: 448 sq ft of 5 in is four loads of 7,000 lb', () => {
@@ -98,7 +100,7 @@ describe('one stream', () => {
     expect(num(soil.loads)).toBe(4);
     for (const load of result.data.loads) {
       expect(load.areaSqFt).toBeNull();
-      expect(load.existingIds).toEqual([]);
+      expect(load.pieces.map(({ existingId }) => existingId)).toEqual([null]);
     }
   });
 });
@@ -120,7 +122,7 @@ describe('several things in a stream', () => {
   test('they are loaded in order, one split over two loads', () => {
     const loads = haul({ existing }).data.loads;
     // 15,000 lb of drive and 4,000 of walk in two loads.
-    expect(loads.map((load) => [load.weightLb, load.existingIds])).toEqual([
+    expect(loads.map((load) => [load.weightLb, load.pieces.map(({ existingId }) => existingId)])).toEqual([
       [9500, ['drive']],
       [9500, ['drive', 'walk']],
     ]);
@@ -177,7 +179,7 @@ describe('the choice of trailer and place', () => {
     const result = haul({ places, slabs: [aSlab({ digIn: 4 })] });
     expect(result.data.choices['clean-concrete']?.place).toBe('crusher');
     expect(result.data.choices.soil?.place).toBe('fill');
-    expect(result.data.loads.map(({ stream }) => stream)).toEqual([
+    expect(result.data.loads.flatMap(({ streams }) => streams)).toEqual([
       ...Array.from({ length: 3 }, () => 'clean-concrete'),
       ...Array.from({ length: 3 }, () => 'soil'),
     ]);

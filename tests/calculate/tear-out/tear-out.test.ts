@@ -69,12 +69,13 @@ describe('calcTearOut', () => {
       ],
       [aSlab({ digIn: 6 }), aSlab({ id: 'patio', digIn: 0 })],
     );
-    expect(result.data.streamOf).toEqual({
+    expect(Object.fromEntries(result.data.cargo.map(({ name, stream }) => [name, stream]))).toEqual({
       plain: 'clean-concrete',
       meshed: 'concrete-with-steel',
       barred: 'concrete-with-steel',
       bricks: 'masonry',
       paving: 'asphalt',
+      drive: 'soil',
     });
     expect(Object.keys(result.figures.streams)).toEqual([
       'clean-concrete',
