@@ -23,7 +23,11 @@ function applyEdit(job: Job, edit: JobEdit): Job {
   switch (edit.edit) {
     case 'thicker-existing': {
       const old = named(job.site.existing, edit.of);
-      return withExisting(job, { ...old, thicknessIn: old.thicknessIn + edit.byIn });
+      return withExisting(job, {
+        ...old,
+        thicknessIn: old.thicknessIn + edit.byIn,
+        thickestIn: old.thickestIn === null ? null : old.thickestIn + edit.byIn,
+      });
     }
     case 'steel-found':
       return withExisting(job, { ...named(job.site.existing, edit.of), steel: edit.steel });

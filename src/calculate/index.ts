@@ -1,7 +1,8 @@
 import type { CoreProblem } from '../problems/index.ts';
 import { applyEdits } from './edits.ts';
 import type { FigureTree } from './figure.ts';
-import { calcChecks, evaluateRules, type Finding, ruleTags } from './findings/index.ts';
+import { type CheckedFigures, calcChecks, evaluateRules, type Finding, ruleTags } from './findings/index.ts';
+import { calcTieDowns, type HaulWhyFigures, haulWhy, type TieDownFigures } from './haul/index.ts';
 import { calcHidden, type HiddenResult } from './hidden/index.ts';
 import type { Job } from './job.ts';
 import { newTopics } from './topics.ts';
@@ -11,6 +12,11 @@ import { calcWork, type Work } from './work.ts';
 export type JobResults = Work & {
   readonly hidden: HiddenResult;
   readonly findings: readonly Finding[];
+  readonly checks: CheckedFigures;
+  /** By machine that works here and says what it weighs. */
+  readonly tieDowns: Readonly<Record<string, TieDownFigures>>;
+  /** Null where there is no plan of trips. */
+  readonly why: HaulWhyFigures | null;
   /** Every figure, by topic; a figure's id is its path in here. */
   readonly figures: Readonly<Record<string, FigureTree>>;
 };
@@ -34,7 +40,15 @@ export function calculateJob(job: Job): CalculatedJob {
     base: work.price.figures,
     recalculate: (edits) => calcWork(applyEdits(job, edits), topics),
   });
-  const figures = figuresByTopic(job, work, hidden);
+  const checks = checksOf(job, work);
+  const tieDowns = calcTieDowns({
+    machines: job.company.machines,
+    production: job.company.production,
+    tasks: work.crew.figures.tasks,
+  });
+  const { planned } = work.haul.data;
+  const why = planned === null ? null : haulWhy(planned, job.company);
+  const figures = figuresByTopic({ ...work, hidden, checks, tieDowns, why });
   const rules = evaluateRules({
     rules: job.rules,
     figures,
@@ -47,7 +61,7 @@ export function calculateJob(job: Job): CalculatedJob {
     acknowledged: job.acknowledged,
   });
   return {
-    results: { ...work, hidden, findings: rules.findings, figures },
+    results: { ...work, hidden, checks, tieDowns, why, findings: rules.findings, figures },
     problems: [...problems, ...newIn(hidden.problems, problems), ...rules.problems],
   };
 }
@@ -59,29 +73,50 @@ function newIn(problems: readonly CoreProblem[], known: readonly CoreProblem[]):
   return problems.filter((problem) => !told.has(key(problem)));
 }
 
-function figuresByTopic(job: Job, work: Work, hidden: HiddenResult): Record<string, FigureTree> {
+function figuresByTopic(
+  work: Omit<JobResults, 'findings' | 'figures'>,
+): Readonly<Record<string, FigureTree>> {
   return {
     outline: work.outline.figures,
     layout: work.layout.figures,
     'tear-out': work.tearOut.figures,
+    breaking: work.breaking.figures,
     base: work.base.figures,
     forms: work.forms.figures,
     joints: work.joints.figures,
     reinforcement: work.reinforcement.figures,
     concrete: work.concrete.figures,
-    haul: work.haul.figures,
+    haul: {
+      ...work.haul.figures,
+      ...(work.why === null ? {} : { why: work.why }),
+      'tie-downs': work.tieDowns,
+    },
+    bays: work.bays.figures,
     crew: { rate: work.laborRate.figures, ...work.crew.figures },
     cost: work.cost.figures,
     price: work.price.figures,
     safety: work.safety.figures,
-    hidden: hidden.figures,
-    checks: calcChecks({
-      slabs: job.build.slabs,
-      mix: job.build.mix,
-      strengthFloorPsi: work.concrete.figures['strength-floor'],
-      streams: work.haul.figures.streams,
-      trailers: work.haul.figures.trailers,
-      loads: work.haul.data.loads,
-    }),
+    hidden: work.hidden.figures,
+    checks: work.checks,
   };
+}
+
+function checksOf(job: Job, { haul, concrete }: Work): CheckedFigures {
+  const { loads, baseFrom } = haul.data;
+  const hauling = new Set([
+    ...loads.map(({ trailer }) => trailer),
+    ...baseFrom.map(({ trailer }) => trailer),
+  ]);
+  return calcChecks({
+    slabs: job.build.slabs,
+    mix: job.build.mix,
+    strengthFloorPsi: concrete.figures['strength-floor'],
+    trailers: haul.figures.trailers,
+    loads,
+    fleet: {
+      towVehicle: job.company.towVehicle,
+      trailers: job.company.trailers,
+      hauling: job.plan.trailers.filter((id) => hauling.has(id)),
+    },
+  });
 }

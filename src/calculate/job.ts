@@ -49,10 +49,17 @@ export type Acknowledgement = {
   readonly reason: OfficeText;
 };
 
-export type Material = 'concrete' | 'brick' | 'asphalt';
+export type Material = 'concrete' | 'brick' | 'block' | 'asphalt';
 export type Steel = 'none' | 'mesh' | 'bars';
+/** What a thing is taken out with. */
+export type BreakOut = 'breaker' | 'jackhammer' | 'saw-and-lift';
 
-/** Something that is there now and goes. */
+/** What lies on concrete that goes: a film (paint, sealer, epoxy), or a layer with a weight of its own. */
+export type Coating =
+  | { readonly kind: 'paint' | 'sealer' | 'epoxy' }
+  | { readonly kind: 'tile' | 'overlay'; readonly thicknessIn: number };
+
+/** Something flat that is there now and goes. */
 export type Existing = {
   readonly id: string;
   readonly label: PublicText;
@@ -60,9 +67,64 @@ export type Existing = {
   readonly material: Material;
   readonly thicknessIn: number;
   readonly thicknessIs: 'measured' | 'assumed';
+  /** The most it may be where it is assumed; null takes an inch more than the thickness. */
+  readonly thickestIn: number | null;
+  readonly coating: Coating | null;
+  /** Soil that comes up with it; 0 where none. */
+  readonly soilStuckIn: number;
   readonly steel: Steel;
+  readonly breakOut: BreakOut;
   /** A unit weight of the job's own; null takes the table's. */
   readonly unitWeightLbPerCuFt: number | null;
+};
+
+/**
+ * Something that stands and goes, hollow inside: a planter, a column. Its outline is the outer face of its
+ * walls; it is its walls, its footing and its fill.
+ */
+export type Hollow = {
+  readonly id: string;
+  readonly label: PublicText;
+  readonly shape: TapedShape;
+  readonly material: Exclude<Material, 'asphalt'>;
+  readonly walls: { readonly thicknessIn: number; readonly heightIn: number };
+  /** A ring of concrete below the walls, as wide on either side of their middle; null where none. */
+  readonly footing: { readonly widthIn: number; readonly thicknessIn: number } | null;
+  readonly fill: { readonly material: 'soil' | 'gravel' | 'concrete'; readonly depthIn: number } | null;
+  /** In whatever of it is concrete. */
+  readonly steel: Steel;
+  readonly breakOut: Exclude<BreakOut, 'saw-and-lift'>;
+  /** Of the walls; null takes the table's. */
+  readonly unitWeightLbPerCuFt: number | null;
+};
+
+/** Posts that go with their round footings of concrete; the holes they leave are filled. */
+export type Posts = {
+  readonly id: string;
+  readonly label: PublicText;
+  readonly count: number;
+  readonly footing: { readonly diameterIn: number; readonly depthIn: number };
+};
+
+/** A straight flight of solid steps that goes, with the landing it ends in. */
+export type OldSteps = {
+  readonly id: string;
+  readonly label: PublicText;
+  readonly material: Exclude<Material, 'asphalt'>;
+  readonly steel: Steel;
+  readonly widthIn: number;
+  readonly riserCount: number;
+  readonly riserIn: number;
+  readonly treadIn: number;
+  readonly landingIn: number;
+};
+
+/** Shrubs and the like, as they lie on a trailer. */
+export type Green = {
+  readonly id: string;
+  readonly label: PublicText;
+  readonly looseCuYd: number;
+  readonly looseLbPerCuFt: number;
 };
 
 /** Where somebody stands on the plan to take a photo. */
@@ -76,6 +138,11 @@ export type PhotoPoint = {
 
 export type Site = {
   readonly existing: Readonly<Record<string, Existing>>;
+  /** No id of these is one of `existing`: both stand under one key in the files. */
+  readonly hollow: Readonly<Record<string, Hollow>>;
+  readonly posts: Readonly<Record<string, Posts>>;
+  readonly oldSteps: Readonly<Record<string, OldSteps>>;
+  readonly green: Readonly<Record<string, Green>>;
   /** Which way north is on the plan, clockwise from up; null where nobody said. */
   readonly northDeg: number | null;
   readonly photoPoints: Readonly<Record<string, PhotoPoint>>;
@@ -86,6 +153,8 @@ export type Site = {
     readonly gateCode: CrewText | null;
     readonly crewNote: CrewText | null;
   };
+  /** The most base that may lie on the job before the rubble is gone; null where there is room for all. */
+  readonly baseRoomLb: number | null;
   readonly locateTicket: CrewText | null;
   readonly emergency: {
     readonly hospital: PublicText;
@@ -195,6 +264,8 @@ export type Machine = {
   readonly cab: 'enclosed' | 'open' | 'none';
   /** Water is fed to the blade or point all the time. */
   readonly wet: boolean;
+  /** The most it lifts at once; null where nobody said. */
+  readonly liftsLb: number | null;
   /** Of a plate compactor; null takes what is usual for a small plate. */
   readonly plate: {
     readonly widthIn: number | null;
@@ -204,6 +275,8 @@ export type Machine = {
     /** Over each lift in each of two directions. */
     readonly passesEachWay: number | null;
   };
+  /** As it rides on a trailer; null where nobody said, and nothing is figured of its tie-downs. */
+  readonly tiedDown: { readonly weightLb: number; readonly lengthIn: number } | null;
 };
 
 export type Trailer = {
@@ -360,10 +433,14 @@ export type Strip = {
   readonly priceUsd: Decimal;
 };
 
+/** Tasks that a company has a pace for only where it works that way. */
+export type MethodTask = 'break-out-by-hand' | 'saw-and-lift';
+
 export type TaskId =
   | 'set-up'
   | 'saw-cut'
   | 'break-out'
+  | MethodTask
   | 'dig'
   | 'base'
   | 'form'
@@ -386,6 +463,9 @@ export type ProductionRow = {
   readonly operator: string | null;
 };
 
+export type Production = Readonly<Record<Exclude<TaskId, MethodTask>, ProductionRow>> &
+  Readonly<Partial<Record<MethodTask, ProductionRow>>>;
+
 export type Payment = { readonly label: PublicText; readonly shareRatio: number };
 
 export type Company = {
@@ -399,6 +479,8 @@ export type Company = {
   readonly labor: {
     readonly burdenRatio: number;
     readonly dayHr: number;
+    /** From midnight. */
+    readonly dayStartsHr: number;
     readonly people: Readonly<Record<string, Person>>;
   };
   readonly machines: Readonly<Record<string, Machine>>;
@@ -435,7 +517,7 @@ export type Company = {
     /** How far two pieces measured apart may miss each other and still be joined. */
     readonly joiningGapIn: number;
   };
-  readonly production: Readonly<Record<TaskId, ProductionRow>>;
+  readonly production: Production;
   readonly pricing: {
     /** Both are shares of the price, not of the cost. */
     readonly overheadRatio: number;

@@ -1,9 +1,11 @@
 import { calcBase } from './base/index.ts';
+import { calcBays } from './bays/index.ts';
+import { calcBreaking } from './breaking/index.ts';
 import { calcConcrete } from './concrete/index.ts';
 import { calcCost } from './cost/index.ts';
 import { calcCrew, calcLaborRate } from './crew/index.ts';
 import { calcForms } from './forms/index.ts';
-import { calcHaul } from './haul/index.ts';
+import { calcHaul, type WorkingDay } from './haul/index.ts';
 import type { Job, TapedShape } from './job.ts';
 import { calcJoints } from './joints/index.ts';
 import { calcLayout } from './layout/index.ts';
@@ -25,6 +27,7 @@ export function newTopics() {
     outline: remember(calcOutline),
     layout: remember(calcLayout),
     tearOut: remember(calcTearOut),
+    breaking: remember(calcBreaking),
     base: remember(calcBase),
     forms: remember(calcForms),
     joints: remember(calcJoints),
@@ -32,12 +35,14 @@ export function newTopics() {
     laborRate: remember(calcLaborRate),
     concrete: remember(calcConcrete),
     haul: remember(calcHaul),
+    bays: remember(calcBays),
     crew: remember(calcCrew),
     cost: remember(calcCost),
     price: remember(calcPrice),
     safety: remember(calcSafety),
     trailersOf: remember(trailersOf),
     tapeLimits: remember((limits: TapeLimits) => limits),
+    workingDay: remember((day: WorkingDay) => day),
   };
 }
 

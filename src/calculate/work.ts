@@ -27,7 +27,7 @@ export function calcWork(job: Job, topics: Topics) {
   const limits = topics.tapeLimits({ closingErrorIn, joiningGapIn });
   const outline = topics.outline({
     slabs: topics.slabShapes(shapeParts(slabs)),
-    existing: topics.existingShapes(shapeParts(site.existing)),
+    existing: topics.existingShapes(shapeParts({ ...site.existing, ...site.hollow })),
     limits,
   });
   if (outline.problems.length > 0) return { work: null, problems: outline.problems };
@@ -42,7 +42,24 @@ export function calcWork(job: Job, topics: Topics) {
     unitIn: SQUARE_UNIT_IN[job.unitSystem],
   });
 
-  const tearOut = topics.tearOut({ existing: site.existing, slabs, shapes });
+  const tearOut = topics.tearOut({
+    existing: site.existing,
+    hollow: site.hollow,
+    posts: site.posts,
+    oldSteps: site.oldSteps,
+    green: site.green,
+    slabs,
+    shapes,
+    outlines: outline.data.existing,
+  });
+  const breaking = topics.breaking({
+    existing: site.existing,
+    tearOut: tearOut.figures,
+    shapes,
+    outlines: outline.data.existing,
+    production: company.production,
+    machines: company.machines,
+  });
   const base = topics.base({
     slabs,
     shapes,
@@ -69,28 +86,42 @@ export function calcWork(job: Job, topics: Topics) {
   const haul = topics.haul({
     tearOut: tearOut.figures,
     cargo: tearOut.data.cargo,
-    existing: site.existing,
     shapes,
     chalk: CHALK_STEPS[job.unitSystem],
     base: base.figures,
     baseSupplier: suppliers.base,
+    baseRoomLb: site.baseRoomLb,
     trailers: topics.trailersOf({ all: company.trailers, ids: plan.trailers }),
     towVehicle: company.towVehicle,
     loadReserveLb: company.loadReserveLb,
     loadingHr: company.loadingHr,
     places: company.places,
+    day: topics.workingDay({
+      firstOn: plan.startsOn,
+      startsHr: company.labor.dayStartsHr,
+      lengthHr: company.labor.dayHr,
+    }),
     laborUsdPerHr,
+  });
+  const bays = topics.bays({
+    loads: haul.data.loads,
+    outlines: outline.data.existing,
+    lies: outline.data.existingLies,
+    shapes,
   });
   const { supply } = concrete.data;
   const crew = topics.crew({
     shapes,
     tearOut: tearOut.figures,
+    breaking: breaking.figures,
     base: base.figures,
     forms: forms.figures,
     joints: joints.figures,
     concrete: concrete.figures,
     haul: haul.figures.total,
     existing: site.existing,
+    hollow: site.hollow,
+    oldSteps: site.oldSteps,
     slabs,
     steps,
     plan,
@@ -120,6 +151,7 @@ export function calcWork(job: Job, topics: Topics) {
   const price = topics.price({ cost: cost.figures, pricing: company.pricing });
   const safety = topics.safety({
     existing: site.existing,
+    hollow: site.hollow,
     slabs,
     plan,
     production: company.production,
@@ -133,6 +165,7 @@ export function calcWork(job: Job, topics: Topics) {
     outline,
     layout,
     tearOut,
+    breaking,
     base,
     forms,
     joints,
@@ -140,6 +173,7 @@ export function calcWork(job: Job, topics: Topics) {
     laborRate,
     concrete,
     haul,
+    bays,
     crew,
     cost,
     price,

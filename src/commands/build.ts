@@ -12,9 +12,10 @@ import { type PageToPrint, type PrintedAll, printAll } from './print-all.ts';
 import { progressOn } from './progress.ts';
 import { PROJECT_DIR } from './project-dir.ts';
 import { showProblems } from './show-problems.ts';
+import { epochOf, isWholeSeconds } from './stamp.ts';
 import { writeExports } from './write-exports.ts';
 
-/** Builds all documents of the jobs asked for: HTML, PDF, figures, plans and loads, swapped in as a whole. */
+/** Builds all documents of the jobs asked for: HTML, PDF, figures and exports, swapped in as a whole. */
 export async function build(options: Options): Promise<ExitCode> {
   const stamp = process.env['SOURCE_DATE_EPOCH'];
   if (stamp !== undefined && !isWholeSeconds(stamp)) {
@@ -88,17 +89,6 @@ async function printDescribed(
   });
   progress.end();
   return printed;
-}
-
-function isWholeSeconds(text: string): boolean {
-  return /^\d{1,12}$/.test(text);
-}
-
-/** The stamp inside a PDF: SOURCE_DATE_EPOCH, else the job's own date; never the clock. */
-export function epochOf(preparedOn: string, env: NodeJS.ProcessEnv = process.env): number {
-  const fromEnv = env['SOURCE_DATE_EPOCH'];
-  if (fromEnv !== undefined && isWholeSeconds(fromEnv)) return Number(fromEnv);
-  return Date.parse(`${preparedOn}T00:00:00Z`) / 1000;
 }
 
 function report(jobCount: number, printed: PrintedAll, options: Options): ExitCode {

@@ -7,11 +7,14 @@ import type { PreparedJob } from './prepare.ts';
 
 export type DescribedJob = {
   readonly id: string;
+  readonly preparedOn: string;
   readonly documents: readonly DocumentToRender[];
   /** The plans of the job, each with the name of its file. */
   readonly drawings: readonly { readonly name: string; readonly drawing: Drawing }[];
   /** Rows for a spreadsheet, each with the name of its file; none where a job has no such row. */
   readonly spreadsheets: readonly { readonly name: string; readonly spreadsheet: SpreadsheetView }[];
+  /** Sheets for one file, with its name. */
+  readonly workbook: { readonly name: string; readonly sheets: readonly SpreadsheetView[] };
 };
 
 /** Every document of every job, and in which folder it goes: only the proposal may be sent. */
@@ -19,9 +22,10 @@ export function describeAll(jobs: readonly PreparedJob[]): readonly DescribedJob
   return jobs.map((prepared) => {
     const views = describeJob(prepared, en);
     const { plan, goesPlan } = views.workOrder;
-    const { loads } = views.spreadsheets;
+    const { loads, materials } = views.spreadsheets;
     return {
       id: prepared.job.id,
+      preparedOn: prepared.job.preparedOn,
       documents: [
         { kind: 'proposal', folder: 'homeowner', name: 'proposal', view: views.proposal },
         { kind: 'work-order', folder: 'office', name: 'work-order', view: views.workOrder },
@@ -35,6 +39,7 @@ export function describeAll(jobs: readonly PreparedJob[]): readonly DescribedJob
         ...(goesPlan === null ? [] : [{ name: 'plan-existing', drawing: goesPlan.drawing }]),
       ],
       spreadsheets: loads === null ? [] : [{ name: 'loads', spreadsheet: loads }],
+      workbook: { name: 'materials', sheets: materials },
     };
   });
 }

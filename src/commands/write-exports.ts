@@ -1,11 +1,12 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { drawingToDxf, spreadsheetToCsv } from '../export/index.ts';
+import { drawingToDxf, spreadsheetToCsv, workbookOf } from '../export/index.ts';
 import type { DescribedJob } from './describe-all.ts';
+import { epochOf } from './stamp.ts';
 
-/** The files of a job for other programs, beside its pages in the office folder: plans and spreadsheets. */
+/** The files of a job for other programs, beside its pages in the office folder: plans and tables. */
 export async function writeExports(outputDir: string, described: readonly DescribedJob[]): Promise<void> {
-  for (const { id, drawings, spreadsheets } of described) {
+  for (const { id, preparedOn, drawings, spreadsheets, workbook } of described) {
     const office = join(outputDir, id, 'office');
     await mkdir(office, { recursive: true });
     for (const { name, drawing } of drawings) {
@@ -14,5 +15,8 @@ export async function writeExports(outputDir: string, described: readonly Descri
     for (const { name, spreadsheet } of spreadsheets) {
       await writeFile(join(office, `${name}.csv`), spreadsheetToCsv(spreadsheet));
     }
+    const { name, sheets } = workbook;
+    const bytes = await workbookOf({ sheets, epochSeconds: epochOf(preparedOn) });
+    await writeFile(join(office, `${name}.xlsx`), bytes);
   }
 }

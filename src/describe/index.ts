@@ -3,7 +3,7 @@ import type { Job } from '../calculate/job.ts';
 import type { Origins } from '../problems/index.ts';
 import type { Words } from '../words/index.ts';
 import { describeCalculation } from './calculation/index.ts';
-import { describeMaterials, loadsSpreadsheet } from './materials/index.ts';
+import { describeMaterials, materialsSpreadsheets } from './materials/index.ts';
 import { findingsView } from './parts/findings-view.ts';
 import { frameOf } from './parts/frame.ts';
 import { frameFactsOf } from './parts/frame-facts.ts';
@@ -19,8 +19,11 @@ export { describeSiteWalk } from './site-walk/index.ts';
 
 type Described = Omit<BinderView, 'frame' | 'contents'> & {
   readonly binder: BinderView;
-  /** What pages show as a table, for a spreadsheet; null where it would have no row. */
-  readonly spreadsheets: { readonly loads: SpreadsheetView | null };
+  /** What pages show as tables, for a spreadsheet: the loads, null without any; all of the materials plan. */
+  readonly spreadsheets: {
+    readonly loads: SpreadsheetView | null;
+    readonly materials: readonly SpreadsheetView[];
+  };
 };
 
 const PARTS = [
@@ -52,7 +55,7 @@ export function describeJob(made: Made, words: Words): Described {
       },
       ...parts,
     },
-    spreadsheets: { loads: loadsSpreadsheet(job, results, words) },
+    spreadsheets: materialsSpreadsheets(job, results, words),
   };
 }
 

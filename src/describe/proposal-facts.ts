@@ -32,8 +32,23 @@ export function proposalFactsOf(job: Job, results: JobResults): ProposalFacts {
         label: thing.label,
         areaSqFt: num(thingNamed(results.outline.figures.existing, thing.id, 'thing').area),
         thicknessIn: thing.thicknessIn,
-        isMeasured: thing.thicknessIs === 'measured',
+        thickestIn: thing.thicknessIs === 'measured' ? null : loadThicknessIn(thing.id, results),
+        coating: thing.coating?.kind ?? null,
       })),
+      hollow: Object.values(site.hollow).map(({ label, walls, footing, fill }) => ({
+        label,
+        wallIn: walls.thicknessIn,
+        heightIn: walls.heightIn,
+        hasFooting: footing !== null,
+        fill: fill?.material ?? null,
+      })),
+      posts: Object.values(site.posts).map(({ label, count }) => ({ label, count })),
+      oldSteps: Object.values(site.oldSteps).map(({ label, riserCount, widthIn }) => ({
+        label,
+        riserCount,
+        widthIn,
+      })),
+      green: Object.values(site.green).map(({ label, looseCuYd }) => ({ label, looseCuYd })),
       soilUnder: Object.values(build.slabs)
         .filter(({ digIn }) => digIn > 0)
         .map(({ label }) => label),
@@ -79,6 +94,11 @@ function slabFacts(slab: Slab, results: JobResults): ProposalFacts['slabs'][numb
     note: slab.note,
     plan: slabArea(results, slab),
   };
+}
+
+/** What hauling is planned for. */
+function loadThicknessIn(id: string, results: JobResults): number {
+  return num(thingNamed(results.tearOut.figures.existing, id, 'thing')['load-thickness']);
 }
 
 function priceFacts(results: JobResults): ProposalFacts['prices'] {

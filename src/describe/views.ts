@@ -54,10 +54,12 @@ export type TableView<T extends string = string> = {
 };
 
 /**
- * Rows for a spreadsheet. A quantity stands there as a number, to reckon with, and as text, as the pages
- * show it; `null` is a cell left empty.
+ * Rows for a spreadsheet, as a file of their own or as one sheet of a workbook. A quantity stands there as
+ * a number, to reckon with, and as text, as the pages show it; money is a `Decimal`; `null` is a cell left
+ * empty.
  */
 export type SpreadsheetView = {
+  readonly name: string;
   readonly headings: readonly string[];
   readonly rows: readonly (readonly SpreadsheetCell[])[];
 };
@@ -154,7 +156,16 @@ export type WorkOrderView = {
   readonly formPieces: TableView | null;
   readonly joints: TableView;
   readonly steel: TableView | null;
+  /** Everything that goes, and what it is hauled as. */
+  readonly goes: TableView | null;
+  /** Bays to chalk before breaking; null within where nothing is split between loads. */
+  readonly bays: {
+    readonly notes: ListView;
+    readonly chalked: { readonly plan: FiguredDrawing; readonly lines: TableView } | null;
+  } | null;
   readonly loads: TableView | null;
+  /** How small to break, for the places that take it. */
+  readonly pieceNotes: readonly string[];
   /** What one load carries of a slab that is not as thick as planned. */
   readonly reChalk: TableView | null;
   readonly findings: { readonly heading: string; readonly items: readonly FindingView[] } | null;
@@ -177,8 +188,15 @@ export type MaterialsView = {
   readonly frame: FrameView;
   readonly loads: TableView | null;
   readonly loadNotes: readonly string[];
+  /** When each trip is driven. */
+  readonly trips: TableView | null;
+  /** What other plans of trips would cost. */
+  readonly why: TableView | null;
+  /** Where the loads go, and what is asked there. */
+  readonly places: TableView | null;
   readonly streams: TableView | null;
   readonly fleet: TableView | null;
+  readonly tieDowns: { readonly table: TableView; readonly note: string } | null;
   readonly base: { readonly heading: string; readonly facts: readonly FactView[] } | null;
   readonly concrete: {
     readonly heading: string;

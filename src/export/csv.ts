@@ -27,7 +27,7 @@ const formulaStart = /(?<=^|[;\t\r\n])(?=[=+\-@\t\r])/g;
  * section 2 (seen): CRLF ends a line, quotes inside quotes are doubled, each line has as many fields.
  * @throws {RangeError} If a row has more or fewer cells than there are headings, or a number is not finite.
  */
-export function spreadsheetToCsv({ headings, rows }: SpreadsheetView): string {
+export function spreadsheetToCsv({ headings, rows }: Omit<SpreadsheetView, 'name'>): string {
   const lines = [headings, ...rows].map((cells) => {
     if (cells.length !== headings.length) {
       throw new RangeError(`a row has ${cells.length} cells under ${headings.length} headings`);

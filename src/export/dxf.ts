@@ -26,7 +26,7 @@ const capHeightRatio = 0.714;
 
 /** A colour that a program shows black on white and white on black. DXF colour index; from memory. */
 const blackOrWhite = 7;
-const dashDot = 'DASHDOT';
+const lineTypes = { 'dash-dot': 'DASHDOT', dashed: 'DASHED' } as const;
 
 /**
  * A drawing as a DXF file in real inches, y up, with the origin of the ground at 0, 0: a layer for each of
@@ -43,8 +43,9 @@ export function drawingToDxf(drawing: Drawing): string {
   // 0 is US customary: dash patterns and the like are read in inches.
   dxf.setVariable('$MEASUREMENT', { 70: 0 });
   // Positive is a dash, negative a gap; the same pattern as on paper.
-  const pattern = [9, -2.5, 1.2, -2.5].map((pt) => ground.lengthIn(pt / pointsPerIn));
-  dxf.addLType(dashDot, '__ . __ . __', pattern);
+  const pattern = (points: readonly number[]) => points.map((pt) => ground.lengthIn(pt / pointsPerIn));
+  dxf.addLType(lineTypes['dash-dot'], '__ . __ . __', pattern([9, -2.5, 1.2, -2.5]));
+  dxf.addLType(lineTypes.dashed, '__ __ __', pattern([7, -4]));
   for (const { name, primitives } of drawing.layers) {
     if (primitives.every((primitive) => primitive.kind === 'hatch')) continue;
     dxf.addLayer(name, blackOrWhite, 'Continuous');
@@ -126,5 +127,5 @@ function addText(dxf: DxfWriter, text: TextPrimitive, ground: Ground): void {
 }
 
 function lineType({ dash }: { readonly dash: PathPrimitive['dash'] }): { lineType?: string } {
-  return dash === 'solid' ? {} : { lineType: dashDot };
+  return dash === 'solid' ? {} : { lineType: lineTypes[dash] };
 }

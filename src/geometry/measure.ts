@@ -164,11 +164,12 @@ function farthestInside(
       const xIn = around.xIn + (column - steps / 2) * step.xIn;
       const yIn = around.yIn + (row - steps / 2) * step.yIn;
       if (!containsPoint(outline, { xIn, yIn })) continue;
-      const clearanceIn = distanceToEdgeIn(outline, { xIn, yIn });
+      const worthIn = best === null ? -1 : best.clearanceIn * (1 - 1e-9);
+      const clearanceIn = clearanceAbove(outline, { xIn, yIn }, worthIn);
+      if (clearanceIn === null) continue;
       const offIn = distanceIn(around, { xIn, yIn });
       const roomier = best === null || clearanceIn > best.clearanceIn * (1 + 1e-9);
-      const asRoomyNearer =
-        best !== null && clearanceIn > best.clearanceIn * (1 - 1e-9) && offIn < bestOffIn - 1e-9;
+      const asRoomyNearer = best !== null && offIn < bestOffIn - 1e-9;
       if (roomier || asRoomyNearer) {
         best = { xIn, yIn, clearanceIn };
         bestOffIn = offIn;
@@ -176,6 +177,16 @@ function farthestInside(
     }
   }
   return best;
+}
+
+/** Shortest distance from a point to any edge [in], or null as soon as one edge is no farther than said. */
+function clearanceAbove(outline: Outline, point: Point, leastIn: number): number | null {
+  let clearanceIn = Infinity;
+  for (const edge of allEdges(outline)) {
+    clearanceIn = Math.min(clearanceIn, distanceToOneEdgeIn(edge, point));
+    if (clearanceIn <= leastIn) return null;
+  }
+  return clearanceIn;
 }
 
 const edgesOfOutline = new WeakMap<Outline, readonly Edge[]>();
@@ -206,18 +217,23 @@ function isWithinSweep(arc: Arc, directionRad: number): boolean {
   return ((turnedRad % fullRad) + fullRad) % fullRad <= Math.abs(arc.sweepRad);
 }
 
-function distanceToOneEdgeIn({ from, to }: Edge, point: Point): number {
-  const toEndsIn = Math.min(distanceIn(from, point), distanceIn(to, point));
+/** Distance from a point to the nearer end of an edge [in]. */
+function toEndsIn(from: Point, to: Point, point: Point): number {
+  return Math.min(distanceIn(from, point), distanceIn(to, point));
+}
+
+/** Shortest distance from a point to one edge [in]. */
+export function distanceToOneEdgeIn({ from, to }: Edge, point: Point): number {
   if (from.bulge !== 0) {
     const arc = arcOf(from, to);
     const directionRad = Math.atan2(point.yIn - arc.centre.yIn, point.xIn - arc.centre.xIn);
-    if (!isWithinSweep(arc, directionRad)) return toEndsIn;
-    return Math.min(toEndsIn, Math.abs(distanceIn(arc.centre, point) - arc.radiusIn));
+    if (!isWithinSweep(arc, directionRad)) return toEndsIn(from, to, point);
+    return Math.min(toEndsIn(from, to, point), Math.abs(distanceIn(arc.centre, point) - arc.radiusIn));
   }
   const lengthIn = distanceIn(from, to);
-  if (lengthIn === 0) return toEndsIn;
+  if (lengthIn === 0) return toEndsIn(from, to, point);
   const alongIn =
     ((point.xIn - from.xIn) * (to.xIn - from.xIn) + (point.yIn - from.yIn) * (to.yIn - from.yIn)) / lengthIn;
-  if (alongIn < 0 || alongIn > lengthIn) return toEndsIn;
+  if (alongIn < 0 || alongIn > lengthIn) return toEndsIn(from, to, point);
   return Math.abs(crossSqIn(from, to, point)) / lengthIn;
 }

@@ -1,6 +1,6 @@
 import { areaPathsD, booleanOpD, ClipType, FillRule, type PathsD } from 'clipper2-ts';
-import { orient } from './build.ts';
-import { type Bounds, boundsOf, distanceToEdgeIn } from './measure.ts';
+import { orient, polygonRing } from './build.ts';
+import { type Bounds, boundsOf, containsPoint, distanceToEdgeIn, ringAreaSqIn } from './measure.ts';
 import { distanceIn, type Outline, type Point, type Ring } from './outline.ts';
 import { straightened } from './tessellate.ts';
 
@@ -23,6 +23,37 @@ const MOST_LOOKS = 16;
 export function overlapAreaSqIn(a: Outline, b: Outline): number {
   if (!boxesMeet(boundsOf(a), boundsOf(b))) return 0;
   return areaPathsD(booleanOpD(ClipType.Intersection, pathsOf(a), pathsOf(b), FillRule.NonZero, PRECISION));
+}
+
+/**
+ * The pieces of an outline between two upright lines, each with its holes, arcs as chords.
+ *
+ * @param band.offArcIn How far a chord may be from its arc [in].
+ */
+export function piecesBetween(
+  outline: Outline,
+  band: { readonly fromXIn: number; readonly toXIn: number; readonly offArcIn: number },
+): readonly Outline[] {
+  const { fromXIn, toXIn, offArcIn } = band;
+  const { minYIn, maxYIn } = boundsOf(outline);
+  const box = [
+    { x: fromXIn, y: minYIn - 1 },
+    { x: toXIn, y: minYIn - 1 },
+    { x: toXIn, y: maxYIn + 1 },
+    { x: fromXIn, y: maxYIn + 1 },
+  ];
+  const paths = chordPaths(outline, offArcIn);
+  const rings = booleanOpD(ClipType.Intersection, paths, [box], FillRule.NonZero, PRECISION).map((path) =>
+    polygonRing(path.map(({ x, y }) => ({ xIn: x, yIn: y }))),
+  );
+  const holes = rings.filter((ring) => ringAreaSqIn(ring) < 0);
+  return rings
+    .filter((ring) => ringAreaSqIn(ring) > 0)
+    .map((outer) => ({ rings: [outer, ...holes.filter((hole) => isRingIn(hole, outer))] }));
+}
+
+function isRingIn([corner]: Ring, outer: Ring): boolean {
+  return corner !== undefined && containsPoint({ rings: [outer] }, corner);
 }
 
 /** Most pairs of shapes stand apart, and a box tells that at once. */
@@ -63,8 +94,12 @@ export function isWithin(
 }
 
 function pathsOf(outline: Outline): PathsD {
+  return chordPaths(outline, OFF_ARC_IN);
+}
+
+function chordPaths(outline: Outline, offArcIn: number): PathsD {
   return orient(outline).rings.map((ring) =>
-    straightened(ring, OFF_ARC_IN).map(({ xIn, yIn }) => ({ x: xIn, y: yIn })),
+    straightened(ring, offArcIn).map(({ xIn, yIn }) => ({ x: xIn, y: yIn })),
   );
 }
 

@@ -27,6 +27,9 @@ function checkEdit(finder: Finder, path: string): void {
   if (name === undefined || others.length > 0) return add(path, 'edit-unclear', { known: EDIT_NAMES });
   const { names, needs, example } = EDITS[name];
   checkId(finder, `${path}.${name}`, names);
+  const id = origins.get(`${path}.${name}`)?.text ?? '';
+  if (names === EXISTING && origins.has(`site.existing.${id}.walls`))
+    add(`${path}.${name}`, 'edit-of-walls', { edit: name, id });
   if (!origins.has(`${path}.${needs}`)) add(path, 'edit-lacks', { edit: name, key: needs, example });
   for (const key of OTHER_KEYS) {
     if (key !== needs && origins.has(`${path}.${key}`))

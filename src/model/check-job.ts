@@ -1,4 +1,6 @@
 import { checkEdits } from './check-edits.ts';
+import { checkExisting } from './check-existing.ts';
+import { checkMethods } from './check-methods.ts';
 import { checkOutline } from './check-outline.ts';
 import { childrenOf } from './paths.ts';
 import { checkId, checkIds, type Finder } from './problems-found.ts';
@@ -12,7 +14,9 @@ import { checkId, checkIds, type Finder } from './problems-found.ts';
 export function checkJob(finder: Finder): void {
   for (const id of childrenOf('site.existing', finder.origins)) {
     checkOutline(finder, `site.existing.${id}`, 'existing');
+    checkExisting(finder, `site.existing.${id}`);
   }
+  checkMethods(finder);
   if (finder.origins.has('build')) checkBuild(finder);
   if (finder.origins.has('plan')) checkPlan(finder);
   checkEdits(finder);

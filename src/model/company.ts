@@ -1,9 +1,12 @@
-import type { Company, ProductionRow, TaskId } from '../calculate/job.ts';
+import type { Company, MethodTask, ProductionRow, TaskId } from '../calculate/job.ts';
 import type { CompanySections, PricingSection, ProductionSection } from '../read/index.ts';
 import { SHIPPED } from './constants.ts';
+import { placesOf } from './dump-places.ts';
 import { formsOf, machinesOf, towVehicleOf, trailersOf } from './equipment.ts';
 import { inCoreUnit, inCoreUnitOrNull, mapThings } from './quantity.ts';
-import { placesOf, suppliersOf } from './suppliers.ts';
+import { suppliersOf } from './suppliers.ts';
+
+const MIN_PER_HR = 60;
 
 export function companyOf(input: CompanySections): Company {
   const { company, labor, allowances, safety } = input;
@@ -18,6 +21,8 @@ export function companyOf(input: CompanySections): Company {
     labor: {
       burdenRatio: inCoreUnit(labor.burden),
       dayHr: inCoreUnit(labor.day),
+      dayStartsHr:
+        labor['day-starts'] === undefined ? SHIPPED.dayStartsHr : labor['day-starts'].minutes / MIN_PER_HR,
       people: mapThings(labor.people, (id, { label, wage }) => ({ id, label, wage })),
     },
     machines: machinesOf(input.machines),
@@ -46,14 +51,21 @@ export function companyOf(input: CompanySections): Company {
 }
 
 function productionOf(input: ProductionSection): Company['production'] {
-  const row = (task: TaskId): ProductionRow => {
-    const { pace, people, machine = null, operator = null } = input[task];
+  const made = (task: TaskId, written: ProductionSection['break-out']): ProductionRow => {
+    const { pace, people, machine = null, operator = null } = written;
     return { task, pace, people, machine, operator };
+  };
+  const row = (task: Exclude<TaskId, MethodTask>) => made(task, input[task]);
+  const rowIfGiven = <T extends MethodTask>(task: T) => {
+    const written = input[task];
+    return written === undefined ? {} : { [task]: made(task, written) };
   };
   return {
     'set-up': row('set-up'),
     'saw-cut': row('saw-cut'),
     'break-out': row('break-out'),
+    ...rowIfGiven('break-out-by-hand'),
+    ...rowIfGiven('saw-and-lift'),
     dig: row('dig'),
     base: row('base'),
     form: row('form'),

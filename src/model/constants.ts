@@ -13,8 +13,13 @@ export const SHIPPED = {
   ruleSets: ['general'],
   material: 'concrete',
   steel: 'none',
+  breakOut: 'breaker',
+  soilStuckIn: 0,
   reinforcement: { kind: 'none' },
   minimumUsd: new Usd(0),
+  mixedLoads: false,
+  openOn: [1, 2, 3, 4, 5, 6, 7],
+  dayStartsHr: 7,
   bent: 'across-grain',
   trapezoidOffsetIn: 0,
   triangleSide: 'left',
@@ -35,9 +40,17 @@ export function shippedOrigins(origins: Origins): ReadonlyMap<string, Origin> {
   add('job.stage', SHIPPED.stage);
   add('job.units', SHIPPED.units);
   add('job.rule-sets', `[${SHIPPED.ruleSets.join(', ')}]`);
+  add('company.labor.day-starts', `${SHIPPED.dayStartsHr}:00`);
   for (const id of childrenOf('site.existing', origins)) {
     add(`site.existing.${id}.material`, SHIPPED.material);
     add(`site.existing.${id}.steel`, SHIPPED.steel);
+    add(`site.existing.${id}.break-out`, SHIPPED.breakOut);
+    if (!origins.has(`site.existing.${id}.walls`))
+      add(`site.existing.${id}.soil-stuck`, `${SHIPPED.soilStuckIn} in`);
+  }
+  for (const id of childrenOf('site.old-steps', origins)) {
+    add(`site.old-steps.${id}.material`, SHIPPED.material);
+    add(`site.old-steps.${id}.steel`, SHIPPED.steel);
   }
   for (const id of childrenOf('build.slabs', origins))
     add(`build.slabs.${id}.reinforcement`, SHIPPED.reinforcement.kind);
@@ -47,7 +60,10 @@ export function shippedOrigins(origins: Origins): ReadonlyMap<string, Origin> {
   for (const id of childrenOf('company.forms.strips', origins)) {
     add(`company.forms.strips.${id}.bent`, SHIPPED.bent);
   }
-  for (const id of childrenOf('company.places', origins)) add(`company.places.${id}.minimum`, '$0');
+  for (const id of childrenOf('company.places', origins)) {
+    add(`company.places.${id}.minimum`, '$0');
+    add(`company.places.${id}.mixed-loads`, 'no');
+  }
   return shipped;
 }
 

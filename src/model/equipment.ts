@@ -12,12 +12,20 @@ export function machinesOf(input: MachinesSection): Readonly<Record<string, Mach
     cost: machine.cost,
     cab: machine.cab,
     wet: machine.wet,
+    liftsLb: inCoreUnitOrNull(machine.lifts),
     plate: {
       widthIn: inCoreUnitOrNull(machine['plate-width']),
       travelFtPerHr: machine.travel === undefined ? null : ftPerHrOf(machine.travel),
       liftIn: inCoreUnitOrNull(machine.lift),
       passesEachWay: machine.passes ?? null,
     },
+    tiedDown:
+      machine['tied-down'] === undefined
+        ? null
+        : {
+            weightLb: inCoreUnit(machine['tied-down'].weight),
+            lengthIn: inCoreUnit(machine['tied-down'].length),
+          },
   }));
 }
 

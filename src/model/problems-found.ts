@@ -52,16 +52,27 @@ export function checkId(finder: Finder, path: string, { thing, below, mayBeNone 
 /** As `checkId` for a list, in which nothing may stand twice. */
 export function checkIds(finder: Finder, path: string, known: Known): void {
   const places = childrenOf(path, finder.origins).map((index) => `${path}.${index}`);
+  for (const place of places) checkId(finder, place, known);
+  checkNamedOnce(finder, path);
+}
+
+/** Adds a problem at each id of a list that stands in it before. */
+export function checkNamedOnce(finder: Finder, path: string): void {
+  const places = childrenOf(path, finder.origins).map((index) => `${path}.${index}`);
   const ids = places.map((place) => idAt(place, finder.origins));
   for (const [index, place] of places.entries()) {
-    checkId(finder, place, known);
     const id = ids[index] ?? null;
     if (id !== null && ids.indexOf(id) !== index) finder.add(place, 'named-twice', { id });
   }
 }
 
 /** An id as written, without quotes; null where none stands or it has characters no id has. */
-function idAt(path: string, origins: Origins): string | null {
-  const written = origins.get(path)?.text.replace(/^(["'])(.*)\1$/, '$2');
-  return written !== undefined && /^[a-z0-9-]+$/.test(written) ? written : null;
+export function idAt(path: string, origins: Origins): string | null {
+  const written = textAt(path, origins);
+  return written !== null && /^[a-z0-9-]+$/.test(written) ? written : null;
+}
+
+/** A value as written, without quotes; null where none stands. */
+export function textAt(path: string, origins: Origins): string | null {
+  return origins.get(path)?.text.replace(/^(["'])(.*)\1$/, '$2') ?? null;
 }

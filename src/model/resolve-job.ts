@@ -11,6 +11,7 @@ import {
 } from '../read/index.ts';
 import { buildOf } from './build.ts';
 import { checkJob, checkProduction } from './check-job.ts';
+import { checkPlaces } from './check-places.ts';
 import { companyOf } from './company.ts';
 import { SHIPPED, shippedOrigins } from './constants.ts';
 import { priceOf } from './price.ts';
@@ -42,6 +43,7 @@ export function resolveJob(
   const finder = aFinder(written, input.folder);
   checkJob(finder);
   checkProduction(finder);
+  checkPlaces(finder);
   const names = input.sections.job?.['rule-sets'] ?? (written.has('job.rule-sets') ? [] : SHIPPED.ruleSets);
   const jobRules = rulesOf(finder, names, rules, own.sections.rules);
   const origins = new Map([...written, ...shippedOrigins(written)]);

@@ -1,32 +1,7 @@
-import type { DumpPlace, Suppliers } from '../calculate/job.ts';
-import type { PlacesSection, SuppliersSection } from '../read/index.ts';
-import { cuFtPerCuYd, cuFtPerGal, ftPerMi, inPerFt, lbPerTon, multiplyR } from '../units/index.ts';
-import { SHIPPED } from './constants.ts';
-import { inCoreUnit, inUnitOf, mapThings } from './quantity.ts';
-
-const inPerMi = multiplyR(inPerFt, ftPerMi);
-
-export function placesOf(input: PlacesSection): Readonly<Record<string, DumpPlace>> {
-  return mapThings(input, (id, place) => ({
-    id,
-    label: place.label,
-    address: place.address,
-    accepts: place.accepts,
-    fee: place.fee,
-    minimumUsd: place.minimum ?? SHIPPED.minimumUsd,
-    surcharges: {},
-    feeWithBase: null,
-    mixedLoads: false,
-    rejectedUsd: null,
-    largestPiece: null,
-    open: null,
-    openOn: [1, 2, 3, 4, 5, 6, 7],
-    distanceMi: inUnitOf(place.distance, inPerMi),
-    driveHr: inCoreUnit(place.drive),
-    turnHr: inCoreUnit(place.turn),
-    sellsBase: place['sells-base'],
-  }));
-}
+import type { Suppliers } from '../calculate/job.ts';
+import type { SuppliersSection } from '../read/index.ts';
+import { cuFtPerCuYd, cuFtPerGal, lbPerTon } from '../units/index.ts';
+import { inCoreUnit, inUnitOf } from './quantity.ts';
 
 export function suppliersOf(input: SuppliersSection): Suppliers {
   return {

@@ -77,6 +77,7 @@ export type ProblemParts = WithoutUnit &
     readonly 'not-a-number': Written;
     readonly 'not-dollars': Written;
     readonly 'not-a-date': Written;
+    readonly 'not-a-time-of-day': Written;
     readonly 'not-yes-no': Written;
     readonly 'not-a-count': Written;
     readonly 'not-whole-days': Written;
@@ -133,12 +134,42 @@ export type ProblemParts = WithoutUnit &
     readonly 'bend-unclear': { readonly known: readonly string[] };
     readonly 'bend-without-side': { readonly key: string };
     readonly 'bend-with-side': Nothing;
+    readonly 'no-pace-for-method': {
+      readonly method: string;
+      readonly row: string;
+      readonly example: string;
+    };
+    readonly 'lift-without-machine': Nothing;
+    readonly 'machine-without-lift': { readonly machine: string };
     readonly 'reinforcement-unclear': Nothing;
     readonly 'bars-without-spacing': Nothing;
     readonly 'spacing-without-bars': Nothing;
+    readonly 'thickness-or-walls': Nothing;
+    readonly 'thickness-and-walls': Nothing;
+    readonly 'only-with-thickness': { readonly key: string };
+    readonly 'only-with-walls': { readonly key: string };
+    readonly 'walls-of-asphalt': Nothing;
+    readonly 'walls-not-sawn': Nothing;
+    readonly 'edit-of-walls': { readonly edit: string; readonly id: string };
+    readonly 'thickest-of-measured': Nothing;
+    readonly 'coating-not-on-concrete': { readonly material: string };
+    readonly 'coating-without-thickness': { readonly coating: string };
+    readonly 'coating-thickness-without-layer': Nothing;
     readonly 'edit-unclear': { readonly known: readonly string[] };
     readonly 'edit-lacks': { readonly edit: string; readonly key: string; readonly example: string };
     readonly 'edit-extra': { readonly edit: string; readonly key: string };
+    readonly 'surcharge-not-accepted': {
+      readonly stream: string;
+      readonly nearest: string | null;
+      readonly known: readonly string[];
+    };
+    readonly 'base-not-sold': Nothing;
+    readonly 'closes-before-opening': { readonly from: string; readonly to: string };
+    readonly 'last-load-outside-hours': {
+      readonly lastLoad: string;
+      readonly from: string;
+      readonly to: string;
+    };
     readonly 'rule-twice': { readonly code: string; readonly where: string };
     readonly 'limit-kind': { readonly value: string; readonly forms: readonly string[] };
   };
@@ -204,6 +235,10 @@ type CorePartsByCode = {
     readonly miss: string;
     readonly allowed: string;
   };
+  readonly 'walls-do-not-fit': { readonly thickness: string };
+  readonly 'walls-on-bent-outline': Nothing;
+  readonly 'footing-does-not-fit': { readonly width: string };
+  readonly 'thickest-below-thickness': { readonly thickest: string; readonly thickness: string };
   readonly 'truck-below-increment': { readonly truck: string; readonly increment: string };
   readonly 'starts-on-weekend': { readonly on: string; readonly weekday: string };
   readonly 'wage-not-per-hour': { readonly unit: string };
@@ -221,6 +256,16 @@ type CorePartsByCode = {
   };
   readonly 'no-trailer': Nothing;
   readonly 'no-place-for-stream': { readonly stream: string };
+  readonly 'place-lets-nobody-in': {
+    readonly place: string;
+    readonly arrives: string;
+    readonly lastLoad: string;
+  };
+  readonly 'places-closed': {
+    readonly stream: string;
+    readonly places: string;
+    readonly on: string;
+  };
   readonly 'overhead-and-margin-take-all': { readonly overhead: string; readonly margin: string };
   readonly 'payments-not-whole': { readonly sum: string };
 };

@@ -5,6 +5,7 @@ export { type CompanyInput, overrideCompany, readCompany } from './read-company.
 export { type JobInput, readJob } from './read-job.ts';
 export { type RulesInput, readRules } from './rules.ts';
 export type { BuildSection, SlabInput } from './schema/build.ts';
+export type { PlacesSection } from './schema/dump-places.ts';
 export type {
   FormsSection,
   MachinesSection,
@@ -19,5 +20,5 @@ export type { ProductionSection } from './schema/production.ts';
 export type { RuleChangesSection } from './schema/rules.ts';
 export type { CompanySections, JobSections } from './schema/sections.ts';
 export type { ExistingInput, SiteSection } from './schema/site.ts';
-export type { PlacesSection, SuppliersSection } from './schema/suppliers.ts';
+export type { SuppliersSection } from './schema/suppliers.ts';
 export { sourceLines } from './source-lines.ts';

@@ -87,8 +87,11 @@ function pathData(parts: readonly PathPart[]): string {
     .join('');
 }
 
-function stroke(line: { readonly weightMm: number; readonly dash: 'solid' | 'dash-dot' }): string {
-  const dash = line.dash === 'dash-dot' ? ' stroke-dasharray="9 2.5 1.2 2.5"' : '';
+/** What is drawn and what is left out in turn [pt]. */
+const dashes = { 'dash-dot': '9 2.5 1.2 2.5', dashed: '7 4' } as const;
+
+function stroke(line: { readonly weightMm: number; readonly dash: 'solid' | keyof typeof dashes }): string {
+  const dash = line.dash === 'solid' ? '' : ` stroke-dasharray="${dashes[line.dash]}"`;
   return `stroke="#000" stroke-width="${decimal(line.weightMm * pointsPerMm)}"${dash}`;
 }
 

@@ -18,4 +18,5 @@ export type { ParseCode, ParseResult } from './parse-result.ts';
 export { parseQuantity } from './quantity.ts';
 export { parseRate, type Rate, type RateUnit } from './rate.ts';
 export * from './rational.ts';
+export { type ClockFace, clockFace, parseTimeOfDay, type TimeOfDay } from './time-of-day.ts';
 export { parseTurn, type Turn } from './turn.ts';

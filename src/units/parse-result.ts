@@ -6,6 +6,7 @@ export type ParseCode =
   | 'not-a-number'
   | 'not-dollars'
   | 'not-a-date'
+  | 'not-a-time-of-day'
   | 'not-yes-no'
   | 'stray-quote'
   | 'not-a-count';

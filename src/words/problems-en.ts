@@ -10,6 +10,9 @@ const THING: Readonly<Record<Thing, string>> = {
   acknowledgement: 'an acknowledged finding',
   site: 'the section "site"',
   existing: 'an existing thing',
+  walls: 'the walls of a hollow thing',
+  footing: 'the footing of a hollow thing',
+  fill: 'the fill of a hollow thing',
   rectangle: 'a rectangle',
   trapezoid: 'a trapezoid',
   circle: 'a circle',
@@ -26,6 +29,10 @@ const THING: Readonly<Record<Thing, string>> = {
   'cut-out': 'a cut-out',
   'added-piece': 'an added piece',
   taped: 'how it was taped',
+  posts: 'a row of posts',
+  'post-footing': 'the footing of a post',
+  'old-steps': 'a flight of steps that goes',
+  green: 'something green that goes',
   'photo-point': 'a photo point',
   access: 'the access',
   emergency: 'the emergency block',
@@ -48,6 +55,7 @@ const THING: Readonly<Record<Thing, string>> = {
   'production-row': 'a task',
   allowances: 'the section "allowances"',
   machine: 'a machine',
+  'tied-down': 'the key "tied-down" of a machine',
   trailer: 'a trailer',
   box: 'a box',
   'tow-vehicle': 'a tow vehicle',
@@ -55,6 +63,8 @@ const THING: Readonly<Record<Thing, string>> = {
   board: 'a form board',
   'form-strip': 'a form strip',
   place: 'a dump place',
+  'largest-piece': 'a largest piece',
+  'opening-hours': 'the opening hours',
   suppliers: 'the section "suppliers"',
   'concrete-supplier': 'a concrete supplier',
   'bag-supplier': 'a supplier of bags',
@@ -83,6 +93,7 @@ const MEASURE: Readonly<Record<Measure, string>> = {
   coverage: 'an area for a volume',
   angle: 'an angle',
   turn: 'a turn',
+  'time-of-day': 'a time of day',
   money: 'an amount of money',
   rate: 'a price for a unit',
   pace: 'a quantity an hour',
@@ -212,6 +223,7 @@ const texts: ProblemTexts = {
   'coverage-without-unit': needsUnit('An area for a volume'),
   'angle-without-unit': needsUnit('An angle'),
   'turn-without-unit': ({ forms }) => `A turn needs its degrees and its side.${write(forms)}`,
+  'time-of-day-without-unit': ({ forms }) => `A time of day needs its minutes, or am or pm.${write(forms)}`,
   'money-without-unit': ({ forms }) => `An amount of money needs its dollar sign.${write(forms)}`,
   'rate-without-unit': ({ forms }) => `A price needs its dollar sign and what it is for.${write(forms)}`,
   'pace-without-unit': ({ forms }) => `A pace needs its unit and the hour.${write(forms)}`,
@@ -222,6 +234,7 @@ const texts: ProblemTexts = {
   'not-a-number': ({ value, forms }) => `"${value}" cannot be read as a value.${write(forms)}`,
   'not-dollars': ({ value, forms }) => `"${value}" is not in US dollars.${write(forms)}`,
   'not-a-date': ({ value, forms }) => `"${value}" is not a date of the calendar, year first.${write(forms)}`,
+  'not-a-time-of-day': ({ value, forms }) => `"${value}" is not a time of day.${write(forms)}`,
   'not-yes-no': ({ value }) => `"${value}" is neither yes nor no. Write yes or no.`,
   'not-a-count': ({ value, forms }) => `"${value}" is not a whole number.${write(forms)}`,
   'not-whole-days': ({ value, forms }) => `"${value}" is not a number of whole days.${write(forms)}`,
@@ -281,14 +294,46 @@ const texts: ProblemTexts = {
   'bend-without-side': ({ key }) =>
     `"${key}" does not say to which side the edge bends. Write bends: out or bends: in`,
   'bend-with-side': () => 'The point says already to which side the edge bends. Take "bends" away.',
+  'no-pace-for-method': ({ method, row, example }) =>
+    `The company has no pace for "${method}". Write one below production, such as ${row}: ${example}, or write break-out: breaker.`,
+  'lift-without-machine': () =>
+    'Sawn pieces are as large as a machine lifts. Name the machine, such as machine: loader',
+  'machine-without-lift': ({ machine }) =>
+    `Sawn pieces are as large as this machine lifts. Write what that is with "${machine}", such as lifts: 900 lb`,
   'reinforcement-unclear': () =>
     'A reinforcement is either mesh or bars. Write { mesh: 6x6-w1.4 } or { bars: 4, spacing: 18 in }, or leave it away for none.',
   'bars-without-spacing': () => 'Bars need their spacing. Write { bars: 4, spacing: 18 in }.',
   'spacing-without-bars': () =>
     'A spacing goes with bars only. Take it away, or write { bars: 4, spacing: 18 in }.',
+  'thickness-or-walls': () =>
+    'What goes has a thickness, or walls where it is hollow. Write thickness: 4 in, or walls: { thickness: 8 in, height: 2 ft }.',
+  'thickness-and-walls': () => 'What goes has either a thickness or walls. Take one of the two away.',
+  'only-with-thickness': ({ key }) => `"${key}" goes with a thickness, and this has walls. Take it away.`,
+  'only-with-walls': ({ key }) =>
+    `"${key}" goes with walls: { thickness: 8 in, height: 2 ft }. Take it away, or write the walls.`,
+  'walls-of-asphalt': () => 'Walls are of concrete, brick or block.',
+  'walls-not-sawn': () => 'Walls are broken out. Write breaker or jackhammer.',
+  'edit-of-walls': ({ edit, id }) =>
+    `"${edit}" is about a slab, and "${id}" has walls. Choose another thing.`,
+  'thickest-of-measured': () =>
+    'A thickness that was measured has no range. Take "thickest" away, or write thickness-is: assumed.',
+  'coating-not-on-concrete': ({ material }) =>
+    `A coating is said of concrete only; ${material} goes the same way with or without one. Take it away.`,
+  'coating-without-thickness': ({ coating }) =>
+    `The weight of ${coating} counts. Write how thick it is: coating-thickness: 1 1/2 in`,
+  'coating-thickness-without-layer': () =>
+    'Only a coating of tile or an overlay has a thickness that counts. Take it away, or write coating: overlay.',
   'edit-unclear': ({ known }) => `An edit says one thing that changes: ${orList(known)}.`,
   'edit-lacks': ({ edit, key, example }) => `"${edit}" needs "${key}". Write ${key}: ${example}`,
   'edit-extra': ({ edit, key }) => `"${key}" does not go with "${edit}". Take it away.`,
+  'surcharge-not-accepted': ({ stream, nearest, known }) =>
+    `The place does not take "${stream}", so it cannot cost more there.${meant(nearest, known)}`,
+  'base-not-sold': () =>
+    'No base is sold here, so no load goes back with base. Take the fee away, or write sells-base: yes',
+  'closes-before-opening': ({ from, to }) =>
+    `The place opens at ${from} and closes at ${to}. Write a closing time after it, such as 16:30.`,
+  'last-load-outside-hours': ({ lastLoad, from, to }) =>
+    `The last load is taken at ${lastLoad}, and the place is open from ${from} to ${to}. Write a time after ${from}, ${to} at the latest.`,
   'rule-twice': ({ code, where }) =>
     `The rule "${code}" stands in this rule set and in "${where}". Choose one of the two.`,
   'limit-kind': ({ value, forms }) => `"${value}" cannot be the limit of this rule.${write(forms)}`,
@@ -334,6 +379,14 @@ const texts: ProblemTexts = {
     `"${first}" and "${second}" lie on one another by ${area} sq ft. Move one of them, or take that part out of it.`,
   'slabs-miss': ({ first, second, miss, allowed }) =>
     `"${first}" and "${second}" miss each other by ${miss} at their joint; ${allowed} is closed up. Check where they stand and their sizes, or call the edge formed.`,
+  'walls-do-not-fit': ({ thickness }) =>
+    `Walls of ${thickness} meet inside. They have to be thinner than half of where the thing is narrowest.`,
+  'walls-on-bent-outline': () =>
+    'The walls follow an arc that meets its neighbour at an angle. Write an outline of straight edges, a circle, or corners that are rounded.',
+  'footing-does-not-fit': ({ width }) =>
+    `A footing of ${width} under the middle of the walls meets itself inside. Write how wide it is there, or build the thing of its parts.`,
+  'thickest-below-thickness': ({ thickest, thickness }) =>
+    `At its thickest it is ${thickest}, less than its thickness of ${thickness}. Change one of the two.`,
   'truck-below-increment': ({ truck, increment }) =>
     `A truck of ${truck} yd3 cannot bring an order that goes up by ${increment} yd3. Change one of the two.`,
   'starts-on-weekend': ({ on, weekday }) =>
@@ -354,6 +407,10 @@ const texts: ProblemTexts = {
   'no-trailer': () => 'Something has to be hauled, and no trailer comes to this job. Name at least one.',
   'no-place-for-stream': ({ stream }) =>
     `No place takes "${stream}". Add it below "accepts" of a place that does.`,
+  'place-lets-nobody-in': ({ place, arrives, lastLoad }) =>
+    `"${place}" takes its last load at ${lastLoad}, and the first trip of a day arrives at ${arrives}. Start the day earlier, or check its hours.`,
+  'places-closed': ({ stream, places, on }) =>
+    `Work starts on ${on}, when every place that takes "${stream}" is closed: ${places}. Start on another day, or add a place.`,
   'overhead-and-margin-take-all': ({ overhead, margin }) =>
     `Overhead (${percent(overhead)}) and margin (${percent(margin)}) are shares of the price; together they must stay below 100 %.`,
   'payments-not-whole': ({ sum }) => `The payments add up to ${sum} %. Make them 100 %.`,

@@ -13,17 +13,20 @@ function rowsOf(jobId: string): readonly (readonly string[])[] {
 }
 
 describe('the table of what to chalk where a slab is thicker or thinner', () => {
-  // By hand: 9,500 lb of 12.5 lb an inch and square foot; the driveway is 36 by 18 ft, 648 sq ft.
-  test('feet and inches, the planned thickness told', () => {
-    const driveway = rowsOf('maple-court').filter(([what]) => what === 'Old driveway');
+  // By hand: 9,500 lb of 12.5 lb an inch and square foot; the driveway is 36 by 18 ft, 648 sq ft. Its
+  // 4 in are assumed, so that the rows lie round 5 in.
+  test('feet and inches; of an assumed thickness, it and the one loads are planned for told', () => {
+    const driveway = rowsOf('maple-court').filter(
+      ([what, trailer]) => what === 'Old driveway' && trailer === '14 ft dump trailer',
+    );
     expect(driveway.map(([, , ...cells]) => cells)).toEqual([
-      ['3″', '253 sq ft', '3'],
-      ['3 1/2″', '217 sq ft', '3'],
-      ['4″, as planned', '190 sq ft', '4'],
+      ['4″, as assumed', '190 sq ft', '4'],
       ['4 1/2″', '168 sq ft', '4'],
-      ['5″', '152 sq ft', '5'],
+      ['5″, loads planned', '152 sq ft', '5'],
       ['5 1/2″', '138 sq ft', '5'],
       ['6″', '126 sq ft', '6'],
+      ['6 1/2″', '116 sq ft', '6'],
+      ['7″', '108 sq ft', '6'],
     ]);
   });
 

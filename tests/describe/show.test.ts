@@ -40,6 +40,14 @@ describe('showIn', () => {
     expect(showIn('metric').cut(100 / 25.4)).toBe('100 mm');
   });
 
+  test('a weight that is needed is never shown lighter', () => {
+    expect(showIn('us').leastWeight(2000)).toBe('2,000 lb');
+    expect(showIn('us').leastWeight(2000.2)).toBe('2,001 lb');
+    // 2,000 lb is 907.18 kg.
+    expect(showIn('metric').leastWeight(2000)).toBe('908 kg');
+    expect(showIn('metric').weight(2000)).toBe('907 kg');
+  });
+
   test('a share shows a decimal only where it has one', () => {
     expect(showIn('us').percent(0.07)).toBe('7 %');
     expect(showIn('us').percent(0.125)).toBe('12.5 %');

@@ -113,12 +113,11 @@ describe.each(jobs)('the figures of %s', (_, prepared) => {
     expect(sumShown(bought.map(({ name }) => lines[name]))).toEqual(shown(materials));
   });
 
-  test('add up as shown: the tables of price, payments, loads and fees', () => {
+  test('add up as shown: the tables of price, payments and trips', () => {
     const views = describeJob(prepared, en as Words);
     expectTotal(views.proposal.prices);
     expectTotal(views.proposal.payments);
-    if (views.materials.loads !== null) expectTotal(views.materials.loads);
-    if (views.materials.streams !== null) expectTotal(views.materials.streams);
+    if (views.materials.trips !== null) expectTotal(views.materials.trips);
   });
 });
 

@@ -119,7 +119,10 @@ const VARIANTS: readonly (readonly Edit[])[] = [
   [['job', 'build.slabs.drive.base', '0 in']],
   [['company', 'suppliers.base.delivery', '$0']],
   [['company', 'trailers.big-box.axle-rating', '5,000 lb']],
-  [['company', 'tow-vehicle.tow-rating', '6,000 lb']],
+  [
+    ['company', 'tow-vehicle.tow-rating', '6,000 lb'],
+    ['company', 'tow-vehicle.gross-rating', '26,001 lb'],
+  ],
   [['company', 'tow-vehicle.combined-rating', '14,000 lb']],
   [['company', 'tow-vehicle.carries', '4,000 lb']],
   [['company', 'tow-vehicle.hitch-rating', '900 lb']],
@@ -140,6 +143,7 @@ const VARIANTS: readonly (readonly Edit[])[] = [
     ['company', 'production.finish.people', '3'],
     ['company', 'rules.pour-over-a-day.limit', '9 days'],
     ['company', 'rules.load-near-payload.limit', '100 %'],
+    ['company', 'rules.licence-group-a.limit', '14,000 lb'],
   ],
   [['job', 'build.slabs.drive.thickness', '3 in']],
   [['job', 'build.slabs.drive.base', '3 in']],
@@ -151,7 +155,10 @@ const VARIANTS: readonly (readonly Edit[])[] = [
   [['company', 'rules.panel-long.limit', '1.1']],
   [['job', 'build.mix.strength', '3000 psi']],
   [['job', 'build.mix.air', '3 %']],
-  [['company', 'production.place.pace', '0.5 yd3 per h']],
+  [
+    ['company', 'production.place.pace', '0.5 yd3 per h'],
+    ['company', 'production.break-out.pace', '5 sq ft per h'],
+  ],
   [['company', 'production.finish.people', '1']],
   [['company', 'production.form.people', '7']],
   [

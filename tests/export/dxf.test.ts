@@ -103,6 +103,18 @@ describe('drawingToDxf', () => {
     expect(numbersOf(dimension as DxfEntity, 11)[0]).toBeCloseTo(120, 8);
   });
 
+  test('exact: the line of a bay stands where it is, dashed as on paper', () => {
+    const view = samplePlans['load bays'] as PlanView;
+    const drawing = drawPlan(view);
+    const dxf = readDxf(drawingToDxf(drawing));
+    const lines = dxf.entities.filter((one) => one.type === 'LINE' && textAt(one, 8) === 'bays');
+    const [first] = lines.filter((line) => textAt(line, 6) === 'DASHED');
+    const ends = [10, 20, 11, 21].map((code) => (first === undefined ? [] : numbersOf(first, code))[0]);
+    for (const [index, expected] of [108, 0, 108, 216].entries())
+      expect(ends[index]).toBeCloseTo(expected, 8);
+    expect(lines.filter((line) => textAt(line, 6) === 'DASHED')).toHaveLength(3);
+  });
+
   test('the same drawing gives the same bytes, whatever was written between', () => {
     const drawing = drawPlan(samplePlans['two holes'] as PlanView);
     const first = drawingToDxf(drawing);

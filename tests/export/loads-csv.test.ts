@@ -5,9 +5,9 @@ import { afterAll, describe, expect, test } from 'vitest';
 import { describeAll } from '../../src/commands/describe-all.ts';
 import type { PreparedJob } from '../../src/commands/prepare.ts';
 import { writeExports } from '../../src/commands/write-exports.ts';
-import { describeJob } from '../../src/describe/index.ts';
+import { describeMaterials, materialsSpreadsheets } from '../../src/describe/materials/index.ts';
 import { spreadsheetToCsv } from '../../src/export/index.ts';
-import { en } from '../../src/words/index.ts';
+import { en, type Words } from '../../src/words/index.ts';
 import { allJobs, DEMO_JOBS, jobNamed, preparedIn } from '../support/project.ts';
 import { pseudo } from '../support/pseudo.ts';
 import { readTrees, type Trees, withLeaf } from '../support/trees.ts';
@@ -31,16 +31,21 @@ function onTwoTrailers(prepared: PreparedJob): PreparedJob {
   return { ...prepared, results: { ...results, haul: { ...results.haul, data: { ...data, loads } } } };
 }
 
+/** Without the plans of the job, which take long to draw. */
+function spreadsheetsOf({ job, results }: PreparedJob, words: Words = en) {
+  return materialsSpreadsheets(job, results, words);
+}
+
 /** The file of the loads of a job, read back. @throws {RangeError} If it has none. */
 function loadsFileOf(prepared: PreparedJob) {
-  const { loads } = describeJob(prepared, en).spreadsheets;
+  const { loads } = spreadsheetsOf(prepared);
   if (loads === null) throw new RangeError(`${prepared.job.id} has no loads`);
   return readWithHeadings(spreadsheetToCsv(loads));
 }
 
 describe.each(jobs)('the loads of %s as CSV', (_, prepared) => {
   const { loads } = prepared.results.haul.data;
-  const page = describeJob(prepared, en).materials.loads;
+  const page = describeMaterials(prepared.job, prepared.results, en).loads;
   const file = loadsFileOf(prepared);
 
   test('are the rows of the page without its total, with the same texts', () => {
@@ -65,7 +70,6 @@ describe.each(jobs)('the loads of %s as CSV', (_, prepared) => {
     expect(numbers(asNumber.weight)).toEqual(loads.map(({ weightLb }) => weightLb));
     expect(numbers(asNumber.bay)).toEqual(loads.map(({ areaSqFt }) => areaSqFt));
     expect(numbers(asNumber.fill)).toEqual(loads.map(({ fillIn }) => fillIn));
-    expect(file.texts(asNumber.fee)).toEqual(loads.map(({ feeUsd }) => feeUsd.toFixed()));
   });
 
   test('have numbers bare, every text in quotes and nothing for the ticket', () => {
@@ -79,7 +83,7 @@ describe.each(jobs)('the loads of %s as CSV', (_, prepared) => {
 
   test('have headings that are all in the words, each once', () => {
     expect(new Set(file.headings).size).toBe(file.headings.length);
-    const headings = describeJob(prepared, pseudo).spreadsheets.loads?.headings ?? [];
+    const headings = spreadsheetsOf(prepared, pseudo).loads?.headings ?? [];
     expect(headings).toEqual(file.headings.map((heading) => `[${heading}]`));
   });
 });
@@ -124,7 +128,7 @@ describe('the files of a job', () => {
   test('with loads are loads.csv, in UTF-8 with its mark, beside the plans', async () => {
     const start = prepare(readTrees(DEMO_JOBS, 'corner-walk'));
     const { office, names } = await writtenFor(start);
-    expect(names).toEqual(['loads.csv', 'plan-existing.dxf', 'plan-new.dxf']);
+    expect(names).toEqual(['loads.csv', 'materials.xlsx', 'plan-existing.dxf', 'plan-new.dxf']);
     const bytes = await readFile(join(office, 'loads.csv'));
     expect([...bytes.subarray(0, 3)]).toEqual([0xef, 0xbb, 0xbf]);
     expect(readWithHeadings(bytes.toString('utf8')).rows).toEqual(loadsFileOf(start).rows);
@@ -133,8 +137,8 @@ describe('the files of a job', () => {
   test('without loads have no loads.csv', async () => {
     const start = prepare(withoutLoads(readTrees(DEMO_JOBS, 'corner-walk')));
     expect(start.results.haul.data.loads).toEqual([]);
-    expect(describeJob(start, en).materials.loads).toBeNull();
-    expect((await writtenFor(start)).names).toEqual(['plan-new.dxf']);
+    expect(describeMaterials(start.job, start.results, en).loads).toBeNull();
+    expect((await writtenFor(start)).names).toEqual(['materials.xlsx', 'plan-new.dxf']);
   });
 });
 

@@ -239,13 +239,26 @@ describe('with changed files', () => {
     });
   });
 
+  test('what a machine weighs tied down is in pounds and inches, and nothing where it is not said', () => {
+    const { job, problems } = changed(
+      (text) =>
+        `${text}\ncompany:\n  machines:\n    hired: { label: Loader, kind: loader-with-breaker, cost: $48 per h, cab: open, wet: no, tied-down: { weight: 3 tons, length: 9 ft } }\n    other: { label: Loader, kind: loader-with-breaker, cost: $48 per h, cab: open, wet: no }\n`,
+    );
+    expect(problems).toEqual([]);
+    expect(job?.company.machines['hired']?.tiedDown).toEqual({ weightLb: 6000, lengthIn: 108 });
+    expect(job?.company.machines['other']?.tiedDown).toBeNull();
+  });
+
   test.each([
+    ['tied-down: { weight: 3 tons }', 'missing-key'],
+    ['tied-down: { weight: 0 lb, length: 9 ft }', 'not-above-zero'],
+    ['tied-down: { weight: 3 tons, length: 60 ft }', 'too-large'],
     ['plate-width: 5 in', 'too-small'],
     ['travel: 0 ft per h', 'not-above-zero'],
     ['travel: 70 sq ft per h', 'wrong-kind'],
     ['lift: 3 ft', 'too-large'],
     ['passes: 0', 'too-small'],
-  ])('a compactor of %s is %s', (key, code) => {
+  ])('a machine of %s is %s', (key, code) => {
     const { job, problems } = changed(
       (text) =>
         `${text}\ncompany:\n  machines:\n    hired: { label: Plate, kind: plate-compactor, cost: $90 per day, cab: none, wet: no, ${key} }\n`,

@@ -6,15 +6,27 @@ import {
   looseCuYd,
   looseUnitWeightLbPerCuFt,
 } from '../../src/calculate/base/index.ts';
+import { BREAK_OUT_RATIO } from '../../src/calculate/crew/practice.ts';
 import {
+  COMMERCIAL_VEHICLE_LB,
+  combinationRatingLb,
+  isBeyond,
+  towedOfHeavyLb,
+} from '../../src/calculate/findings/index.ts';
+import {
+  aggregateWorkingLoadLb,
   boxLimitLbPerCuYd,
   boxVolumeCuYd,
   limitsLb,
   loadCount,
+  machineTiedownCount,
+  pieceFits,
   roundTripCount,
+  SAME_SIDE_RATIO,
   splitWeightLb,
   ticketsUsd,
   ticketUsd,
+  tiedownCount,
   tongueLb,
   tripHr,
   volumeOfWeightCuYd,
@@ -22,6 +34,7 @@ import {
 } from '../../src/calculate/haul/index.ts';
 import { TONGUE_HIGH_RATIO, TONGUE_LOW_RATIO } from '../../src/calculate/haul/trailer.ts';
 import type { Material, Steel } from '../../src/calculate/job.ts';
+import { LAYERS } from '../../src/calculate/tear-out/coatings.ts';
 import { handRateFor, TWO_HAND_LIFT_LB } from '../../src/calculate/tear-out/hand-work.ts';
 import {
   flatVolumeCuFt,
@@ -50,6 +63,7 @@ import {
   tonToLb,
   Usd,
 } from '../../src/units/index.ts';
+import { shippedRules } from '../calculate/findings/shipped-rules.ts';
 import { runChecks } from './load.ts';
 
 type Flat = { readonly areaSqFt: number; readonly thicknessIn: number };
@@ -76,7 +90,34 @@ function compactedArea({ widthIn, travelFtPerHr, efficiencyRatio, passes }: Comp
 
 function tariff(given: { readonly fee: string; readonly per: RateUnit }, minimum = '0') {
   const fee = { amountUsd: new Usd(given.fee), perUnit: given.per, text: `$${given.fee} per ${given.per}` };
-  return { fee, minimumUsd: new Usd(minimum) };
+  return { fee, minimumUsd: new Usd(minimum), surcharges: {}, feeWithBase: null };
+}
+
+type Rated = { readonly truckGrossLb: number; readonly trailerGrossLb: number };
+type Article = { readonly lengthFt: number; readonly weightLb: number; readonly isBlockedInFront: boolean };
+
+/** By the sum alone: the rating in combination is no more than that of the truck. */
+function combinationLb(rated: Rated): number {
+  return combinationRatingLb({ ...rated, combinedLb: rated.truckGrossLb });
+}
+
+/** The limits are those of the shipped rules. */
+function licenceGroups(rated: Rated): string {
+  const towedLb = towedOfHeavyLb({ combinationLb: combinationLb(rated), ...rated });
+  const groups = [
+    ...(isOver('licence-group-a', towedLb) ? ['A'] : []),
+    ...(isOver('licence-group-b', rated.truckGrossLb) ? ['B'] : []),
+  ];
+  return groups.join(' and ') || 'none';
+}
+
+function isOver(code: string, ratingLb: number): boolean {
+  const rule = shippedRules('general').find((one) => one.code === code);
+  return rule !== undefined && isBeyond(ratingLb, rule.limit, rule.direction);
+}
+
+function inInches({ lengthFt, weightLb: articleLb, isBlockedInFront }: Article) {
+  return { lengthIn: lengthFt * 12, weightLb: articleLb, isBlockedInFront };
 }
 
 /** Ratings so high that only the trailer's own counts. */
@@ -90,14 +131,32 @@ const STRONG_TRUCK = {
 };
 
 runChecks('haul', {
+  'piece fits': ({
+    mostSideIn,
+    mostThicknessIn,
+    ...piece
+  }: {
+    lengthIn: number;
+    widthIn: number;
+    thicknessIn: number;
+    mostSideIn: number;
+    mostThicknessIn: number;
+  }) => pieceFits(piece, { sideIn: mostSideIn, thicknessIn: mostThicknessIn }),
   'weight per sq ft': weightLbPerSqFt,
   'lb per yd3 to lb per cu ft': (given: { lbPerCuYd: number }) => lbPerCuYdToLbPerCuFt(given.lbPerCuYd),
   'kg per m3 to lb per cu ft': (given: { kgPerCuM: number }) => kgPerCuMToLbPerCuFt(given.kgPerCuM),
   'paving rate to lb per yd3': (given: { rateLb: number }) =>
     lbPerCuFtToLbPerCuYd(unitWeightOfPavingLbPerCuFt(given.rateLb)),
-  'material unit weight': (given: { material: Material | 'soil' }) =>
+  'material unit weight': (given: { material: keyof typeof MATERIALS }) =>
     MATERIALS[given.material].unitWeightLbPerCuFt,
-  'material swell': (given: { material: Material | 'soil' }) => MATERIALS[given.material].swellRatio,
+  'material loose weight': (given: { material: keyof typeof MATERIALS }) => {
+    const { unitWeightLbPerCuFt, swellRatio: swell } = MATERIALS[given.material];
+    return lbPerCuFtToLbPerCuYd(unitWeightLbPerCuFt * loadFactor(swell));
+  },
+  'material swell': (given: { material: keyof typeof MATERIALS }) => MATERIALS[given.material].swellRatio,
+  'layer unit weight': (given: { layer: keyof typeof LAYERS }) => LAYERS[given.layer].unitWeightLbPerCuFt,
+  'layer weight per sq ft': (given: { layer: keyof typeof LAYERS; thicknessIn: number }) =>
+    weightLbPerSqFt({ ...LAYERS[given.layer], thicknessIn: given.thicknessIn }),
 
   swell: swellRatio,
   'load factor': (given: { inPlace: number; loose: number }) => loadFactor(swellRatio(given)),
@@ -162,8 +221,19 @@ runChecks('haul', {
     tongueLb(given.grossLb, TONGUE_HIGH_RATIO),
   ],
 
+  'combination rating': combinationLb,
+  'commercial vehicle': (rated: Rated) => combinationLb(rated) >= COMMERCIAL_VEHICLE_LB,
+  'licence groups': licenceGroups,
+  'aggregate working load': (given: { cargoLb: number }) => aggregateWorkingLoadLb(given.cargoLb),
+  'counted working load': (given: { tiedowns: number; workingLoadLb: number; cargoLb: number }) => [
+    given.tiedowns * given.workingLoadLb * SAME_SIDE_RATIO,
+    aggregateWorkingLoadLb(given.cargoLb),
+  ],
+  'tie-downs': (article: Article) => tiedownCount(inInches(article)),
+  'tie-downs of a machine': (article: Article) => machineTiedownCount(inInches(article)),
+
   ticket: (given: { fee: string; per: RateUnit; minimum: string; weightLb: number; looseCuYd: number }) => {
-    const load = { weightLb: given.weightLb, looseCuYd: given.looseCuYd };
+    const load = { weightLb: given.weightLb, looseCuYd: given.looseCuYd, streams: [], withBase: false };
     return ticketUsd(tariff(given, given.minimum), load).toNumber();
   },
   'tickets of debris': (given: { fee: string; per: RateUnit; weightLb: number; payloadLb: number }) => {
@@ -176,6 +246,8 @@ runChecks('haul', {
     const loads = splitWeightLb(given.weightLb, count, 1).map((loadLb) => ({
       weightLb: loadLb,
       looseCuYd: 1,
+      streams: [],
+      withBase: false,
     }));
     return ticketsUsd(tariff(given), loads).toNumber();
   },
@@ -194,6 +266,11 @@ runChecks('haul', {
     const volumeCuFt = flatVolumeCuFt(slab);
     return [rate.fastHrPerCuM, rate.slowHrPerCuM].map((hrPerCuM) => handLaborHr({ volumeCuFt, hrPerCuM }));
   },
+  'hand rate': (slab: { material: Material; steel: Steel; thicknessMm: number }) => {
+    const rate = handRateFor({ ...slab, thicknessIn: mToIn(slab.thicknessMm / 1000) });
+    return rate === null ? 'no rate' : [rate.fastHrPerCuM, rate.slowHrPerCuM];
+  },
+  'break-out ratio': (slab: { steel: Steel }) => BREAK_OUT_RATIO[slab.steel],
   'hand labor of a yard': (given: { hrPerCuM: number }) =>
     handLaborHr({ volumeCuFt: 27, hrPerCuM: given.hrPerCuM }),
 

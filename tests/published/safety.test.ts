@@ -33,10 +33,17 @@ function shift(given: {
   const crew = crewOf({
     production: rows,
     shapes: { ...work.shapes, existing: { 'old-drive': { area: fig(given.breakerHr, 'sq ft') } } },
-    tearOut: { soil: {}, total: { 'saw-cut': fig(given.sawHr, 'ft') } },
+    tearOut: {
+      hollow: {},
+      posts: {},
+      'old-steps': {},
+      soil: {},
+      total: { 'saw-cut': fig(given.sawHr, 'ft') },
+    },
   });
   return calcSafety({
     existing,
+    hollow: {},
     slabs: { drive: aSlab() },
     plan: { crew: ['ana', 'ben', 'cal'], startsOn: '2026-05-04' },
     production: rows,

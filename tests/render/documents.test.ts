@@ -155,7 +155,9 @@ test('parts of a view that are absent leave no trace', async () => {
     checks: null,
     formPieces: null,
     steel: null,
+    bays: null,
     loads: null,
+    pieceNotes: [],
     reChalk: null,
     findings: null,
     days: [],
@@ -167,6 +169,7 @@ test('parts of a view that are absent leave no trace', async () => {
   expect(markupFaults(html)).toEqual([]);
   expect(bodyOf(html).match(/<table/g)).toHaveLength(3);
   expect(bodyOf(html)).not.toMatch(/class="(?:day|finding)/);
+  expect(bodyOf(html)).not.toContain('Break to');
   const safety = { ...fixtures.aSafety(), silica: null, rest: null };
   const sheet = await renderOne(
     { kind: 'safety', folder: 'office', name: 's', view: safety },
@@ -176,8 +179,10 @@ test('parts of a view that are absent leave no trace', async () => {
   const materials = {
     ...fixtures.aMaterials(),
     loads: null,
+    places: null,
     streams: null,
     fleet: null,
+    tieDowns: null,
     base: null,
     steel: null,
   };
@@ -186,6 +191,7 @@ test('parts of a view that are absent leave no trace', async () => {
     { projectDir },
   );
   expect(bodyOf(plan)).not.toContain('Loads out');
+  expect(bodyOf(plan)).not.toContain('Places');
   const { areas, ...rest } = fixtures.aProposal();
   const proposal = { ...rest, areas, removal: null, stays: null, hidden: null, notIncluded: null };
   const offer = await renderOne(

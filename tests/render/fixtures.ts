@@ -417,11 +417,28 @@ export function aWorkOrder(paper: FrameView['paper'] = 'letter'): WorkOrderView 
       ],
     ),
     steel: aTable('Steel', ['Bar', '>Count', '>Length'], [['No. 3', '19', '17′ 6″']]),
+    goes: aTable(
+      'What goes',
+      ['What', 'Of', '>Thick', 'Hauled as'],
+      [['Walk', 'Concrete, mesh in it', '4″ assumed, up to 5″', 'Concrete with steel']],
+    ),
+    bays: {
+      notes: { heading: 'Before you chalk', items: ['The number in the circle is the load.'] },
+      chalked: {
+        plan: { heading: 'Load bays', drawing: aDrawing('bays', { widthIn: 7.1, heightIn: 3 }) },
+        lines: aTable(
+          'Bay lines',
+          ['>Load', 'On', '>Bay', 'Line'],
+          [['2', 'Drive', '162 sq ft', '9′ 0″ from A and B']],
+        ),
+      },
+    },
     loads: aTable(
       'Loads out',
       ['Load', 'Chalk on the slab', '>Weight, lb'],
       [['1', 'Walk, panels 1 to 6', '4,650']],
     ),
+    pieceNotes: ['Break to 24″ or less: East yard takes nothing larger.'],
     reChalk: aTable(
       'If the old slab is of another thickness',
       ['From', 'Trailer', '>Thick', '>Chalk for one load', '>Loads each takes'],
@@ -472,12 +489,36 @@ export function aMaterials(paper: FrameView['paper'] = 'letter'): MaterialsView 
       ],
     ),
     loadNotes: ['Chalk the load lines on the slab before breaking; one line a load.'],
+    trips: aTable(
+      'Trips',
+      ['Day', '>Load', 'Trailer', '>Back'],
+      [['Mon, May 11', '1', 'Long box', '9:10 am']],
+    ),
+    why: aTable('Why', ['Plan', '>Trips', '>Cost'], [['As planned', '11', '$1,204.00']]),
+    places: aTable(
+      'Places',
+      ['Place', 'Open', '>Last load', 'Largest piece', 'Mixed load', '>Anything else'],
+      [
+        [
+          'East yard, 4 Quarry Road',
+          'Monday to Friday, 7:00 am to 4:30 pm',
+          '4:00 pm',
+          'ask',
+          'no',
+          '$150.00',
+        ],
+      ],
+    ),
     streams: aTable(
       'Where it goes',
       ['Material', 'Yard', '>Tons', '>Fee'],
       [['Clean concrete', 'Recycling yard', '36.52', '$657.36']],
     ),
     fleet: aTable('Trucks', ['Truck', '>Payload, lb', '>Trips'], [['Dump trailer', '7,000', '11']]),
+    tieDowns: {
+      table: aTable('On the trailer', ['Machine', '>Straps'], [['Loader', '2']]),
+      note: 'Each strap counts half of its limit.',
+    },
     base: {
       heading: 'Stone',
       facts: [

@@ -51,6 +51,21 @@ describe('drawingToSvg', () => {
     expect(svg).not.toMatch(/style=|font-family/);
   });
 
+  test('each kind of line has its own dashes, a solid one none', () => {
+    const dashesOf = (name: string, layer: string) => {
+      const svg = drawingToSvg(drawPlan(samplePlans[name] as never));
+      const [, group = ''] = new RegExp(`id="plan-${layer}">\\n([^]*?)</g>`).exec(svg) ?? [];
+      return new Set(
+        [...group.matchAll(/<(?:line|path)[^>]*>/g)].map(
+          ([one]) => / stroke-dasharray="([^"]+)"/.exec(one)?.[1],
+        ),
+      );
+    };
+    expect(dashesOf('an L with joints', 'joints')).toEqual(new Set(['9 2.5 1.2 2.5']));
+    expect(dashesOf('load bays', 'bays')).toEqual(new Set(['7 4', undefined]));
+    expect(dashesOf('rectangle', 'new-slab')).toEqual(new Set([undefined]));
+  });
+
   test('exact: an arc anticlockwise on the ground sweeps against the clock on the paper', () => {
     // A quarter turn, and the three quarters that are left of the circle: tan(3 * 90 / 4) is 1 / tan(90 / 4).
     const quarter = Math.tan(Math.PI / 8);

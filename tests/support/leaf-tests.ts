@@ -74,6 +74,18 @@ const SPECIAL: Readonly<Record<string, Special>> = {
     setting: BAGS_WIN,
     reason: 'a yard is named where something is bought there',
   },
+  'company places.*.accepts.*': {
+    change: [{ of: 'company', path: 'places.breaker-yard.accepts.2', text: 'masonry' }],
+    reason: 'a place names each kind of load once',
+  },
+  'company places.*.open-on.*': {
+    change: [{ of: 'company', path: 'places.breaker-yard.open-on.4', text: 'saturday' }],
+    reason: 'a place names each day once',
+  },
+  'company places.*.sells-base': {
+    change: [{ of: 'company', path: 'places.tip.sells-base', text: 'yes' }],
+    reason: 'the other place has a fee for loads that go back with base',
+  },
   'company forms.boards.*.height': {
     change: [{ of: 'company', path: 'forms.boards.high-board.height', text: '5 1/4 in' }],
     reason: 'a board as high as its slab has no finding, and one is acknowledged',

@@ -3,7 +3,7 @@ import type { TowVehicle } from '../job.ts';
 import { amountLine, type Lines, priceOf, productLine, rateUnitProblems } from './line.ts';
 
 export type HaulCosts = {
-  readonly base: { readonly delivered: Figure; readonly 'delivery-cost': Figure };
+  readonly base: { readonly deliveries: Figure; readonly 'delivery-cost': Figure };
   readonly total: { readonly hours: Figure; readonly miles: Figure; readonly fees: Figure };
 };
 
@@ -35,7 +35,7 @@ export function haulLines(haul: HaulCosts, towVehicle: Pick<TowVehicle, 'cost'>)
 
 /** The supplier's delivery of base, where it is delivered. */
 export function deliveryLines(haul: HaulCosts): Lines {
-  if (num(haul.base.delivered) === 0) return { lines: [], problems: [] };
+  if (num(haul.base.deliveries) === 0) return { lines: [], problems: [] };
   const amount = haul.base['delivery-cost'];
   return {
     lines: amountLine({ name: 'base-delivery', group: 'base-and-forms', kind: 'material', amount }),

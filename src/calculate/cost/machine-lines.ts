@@ -3,6 +3,7 @@ import { CREW_TASKS, type CrewFigures, type CrewTask, PHASES, type Phase, TASKS 
 import { COMPANY_FIGURE, type Figure, figure, num } from '../figure.ts';
 import type { Company, Machine } from '../job.ts';
 import { thingNamed } from '../parts.ts';
+import { productionRow } from '../production-row.ts';
 import { exactSum, inputKey, inputsOf, sumExpression } from '../sum-figure.ts';
 import { TASK_GROUP } from './groups.ts';
 import { type CostLine, joinLines, type Lines, lineCostUsd, priceOf, rateUnitProblems } from './line.ts';
@@ -33,7 +34,7 @@ function usesIn(phase: Phase, input: Parameters<typeof machineLines>[0]): readon
   const byMachine = new Map<string, CrewTask[]>();
   for (const task of CREW_TASKS) {
     if (task === 'haul' || TASKS[task].phase !== phase || input.crew.tasks[task] === undefined) continue;
-    const { machine } = input.production[task];
+    const { machine } = productionRow(input.production, task);
     if (machine !== null) byMachine.set(machine, [...(byMachine.get(machine) ?? []), task]);
   }
   return [...byMachine].map(([id, tasks]) => ({

@@ -1,7 +1,8 @@
 import type { CoreProblem } from '../../problems/index.ts';
 import { cuFtToCuYd, cuMToCuFt, mToFt, type Pace, rationalToNumber, sqMToSqFt } from '../../units/index.ts';
 import { COMPANY_FIGURE, type Figure, figure, given, num } from '../figure.ts';
-import type { Company } from '../job.ts';
+import type { Company, ProductionRow } from '../job.ts';
+import { productionRow } from '../production-row.ts';
 import type { WorkFigures } from './quantities.ts';
 import { CREW_TASKS, type CrewTask, TASKS, type TaskUnit } from './tasks.ts';
 
@@ -51,7 +52,7 @@ export function taskHours(input: {
       const mixing = input.work.concrete.bags['mixing-hours'];
       tasks[task] = mixedHours(quantity, mixing, input.production.place.people);
     } else {
-      const paced = pacedHours(task, quantity, input.production[task]);
+      const paced = pacedHours(task, quantity, productionRow(input.production, task));
       tasks[task] = paced.figures;
       problems.push(...paced.problems);
     }
@@ -71,11 +72,7 @@ export function paceIn(unit: TaskUnit, pace: Pick<Pace, 'perHour' | 'unit'>): nu
   return metric?.unit === unit ? metric.convert(perHour) : null;
 }
 
-function pacedHours(
-  task: Exclude<CrewTask, 'haul'>,
-  quantity: Figure,
-  row: Company['production'][typeof task],
-) {
+function pacedHours(task: Exclude<CrewTask, 'haul'>, quantity: Figure, row: ProductionRow) {
   const path = `company.production.${task}.pace`;
   const { unit } = TASKS[task];
   const pacePerHr = paceIn(unit, row.pace);

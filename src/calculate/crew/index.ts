@@ -2,6 +2,7 @@ import type { CoreProblem } from '../../problems/index.ts';
 import { weekdayOf } from '../../units/index.ts';
 import { constant, type Figure, figure, given, num } from '../figure.ts';
 import type { Company, Plan } from '../job.ts';
+import { productionRows } from '../production-row.ts';
 import { inputKey, inputsOf, sumOfParts } from '../sum-figure.ts';
 import type { TopicResult } from '../topic.ts';
 import { type Openings, planCalendar, type WorkDay } from './calendar.ts';
@@ -118,7 +119,7 @@ function peopleShort(
   production: Company['production'],
   crewCount: ReturnType<typeof given>,
 ): Figure {
-  const asked = Object.values(production)
+  const asked = productionRows(production)
     .filter(({ task }) => tasks[task] !== undefined)
     .map(({ task, people }) => ({
       key: inputKey('people', task, 'Count'),

@@ -1,7 +1,8 @@
-import { constant, type Figure, figure, given, num } from '../figure.ts';
-import type { Build, Reinforcement, Site, Steps } from '../job.ts';
+import { type Figure, figure, given, num } from '../figure.ts';
+import type { BreakOut, Build, Reinforcement, Site, Steps } from '../job.ts';
 import { inputKey, inputsOf, type Part, sumOfParts } from '../sum-figure.ts';
-import { BREAK_OUT_PACE_IN, BREAK_OUT_RATIO, BREAK_OUT_SOURCE } from './practice.ts';
+import { plainSlabQuantity } from './break-quantity.ts';
+import { brokenOthers, brokenParts, dugParts, type HollowVolumes, type StandingPart } from './standing.ts';
 import type { CrewTask } from './tasks.ts';
 
 type Areas = Readonly<Record<string, { readonly area: Figure }>>;
@@ -10,9 +11,13 @@ type Areas = Readonly<Record<string, { readonly area: Figure }>>;
 export type WorkFigures = {
   readonly shapes: { readonly slabs: Areas; readonly existing: Areas };
   readonly tearOut: {
+    readonly hollow: HollowVolumes;
+    readonly posts: Parameters<typeof brokenOthers>[1]['posts'];
+    readonly 'old-steps': Parameters<typeof brokenOthers>[1]['old-steps'];
     readonly soil: Readonly<Record<string, { readonly volume: Figure /* cu ft in the ground */ }>>;
     readonly total: { readonly 'saw-cut': Figure };
   };
+  readonly breaking: { readonly total: { readonly 'cut-length': Figure } };
   readonly base: { readonly slabs: Areas };
   readonly forms: { readonly slabs: Readonly<Record<string, { readonly length: Figure }>> };
   readonly joints: { readonly total: { readonly length: Figure } };
@@ -26,21 +31,44 @@ export type WorkFigures = {
 
 export type WorkThings = {
   readonly existing: Site['existing'];
+  readonly hollow: Site['hollow'];
+  readonly oldSteps: Site['oldSteps'];
   readonly slabs: Readonly<Record<string, { readonly reinforcement: Reinforcement }>>;
   readonly steps: Build['steps'];
 };
 
 /** How much there is of every task, in the unit of its pace; 0 where there is none of it. */
 export function taskQuantities(work: WorkFigures, things: WorkThings): Record<CrewTask, Figure> {
-  const { shapes, tearOut, base, forms, joints, concrete, haul } = work;
+  const { shapes, tearOut, breaking, base, forms, joints, concrete, haul } = work;
+  const goneBy = (way: BreakOut) =>
+    Object.fromEntries(Object.entries(things.existing).filter(([, { breakOut }]) => breakOut === way));
+  const standing = (way: 'breaker' | 'jackhammer') => brokenParts(things.hollow, tearOut.hollow, way);
   const formed = Object.entries(forms.slabs).map(([id, { length }]) => part('length', id, 'Ft', length));
   const hasSteel = (id: string) => (things.slabs[id]?.reinforcement.kind ?? 'none') !== 'none';
   const formedFt = () => sumOfParts({ parts: formed, unit: 'ft', decimals: 1 });
   return {
     'set-up': once(),
-    'saw-cut': taken('lengthFt', tearOut.total['saw-cut']),
-    'break-out': breakOutQuantity(shapes.existing, things.existing),
-    dig: digQuantity(tearOut.soil),
+    'saw-cut': sumOfParts({
+      parts: [
+        { key: 'edgesFt', input: tearOut.total['saw-cut'] },
+        { key: 'gridFt', input: breaking.total['cut-length'] },
+      ],
+      unit: 'ft',
+      decimals: 1,
+    }),
+    'break-out': plainSlabQuantity(shapes.existing, goneBy('breaker'), {
+      steelCounts: true,
+      standing: [...standing('breaker'), ...brokenOthers(things.oldSteps, tearOut)],
+    }),
+    'break-out-by-hand': plainSlabQuantity(shapes.existing, goneBy('jackhammer'), {
+      steelCounts: true,
+      standing: standing('jackhammer'),
+    }),
+    'saw-and-lift': plainSlabQuantity(shapes.existing, goneBy('saw-and-lift'), {
+      steelCounts: false,
+      standing: [],
+    }),
+    dig: digQuantity(tearOut.soil, dugParts(things.hollow, tearOut.hollow)),
     haul: taken('tripCount', haul.trips),
     base: areaSum(Object.entries(base.slabs)),
     form: formedFt(),
@@ -56,19 +84,6 @@ export function taskQuantities(work: WorkFigures, things: WorkThings): Record<Cr
 }
 
 /**
- * Area of plain slab of 4 in that takes as long to break out [sq ft].
- *
- * equivalent = area (thickness / 4) k, k for the steel in it.
- *
- * @param slab.areaSqFt    Area of the slab [sq ft].
- * @param slab.thicknessIn Thickness [in].
- * @param slab.steelRatio  Of `BREAK_OUT_RATIO`.
- */
-export function plainSlabSqFt(slab: { areaSqFt: number; thicknessIn: number; steelRatio: number }): number {
-  return ((slab.areaSqFt * slab.thicknessIn) / BREAK_OUT_PACE_IN) * slab.steelRatio;
-}
-
-/**
  * Faces of a flight that are finished: treads, landing and risers [sq ft].
  *
  * A = width ((risers - 1) tread + landing + risers riser) / 144, lengths in in.
@@ -79,48 +94,11 @@ export function stepsFacesSqFt(steps: Omit<Steps, 'id' | 'label'>): number {
   return (steps.widthIn * alongIn) / 144;
 }
 
-function breakOutQuantity(areas: Areas, existing: Site['existing']): Figure {
-  const slabs = Object.entries(areas).flatMap(([id, { area }]) => {
-    const slab = existing[id];
-    return slab === undefined ? [] : [{ id, area, slab }];
-  });
-  const terms = slabs.map(({ id }) => {
-    const key = (what: string, unit: string) => inputKey(what, id, unit);
-    return `${key('area', 'SqFt')} * ${key('thickness', 'In')} / ${BREAK_OUT_PACE_IN} * ${key('steel', 'Ratio')}`;
-  });
-  const inputs = slabs.flatMap(({ id, area, slab }): Part[] => [
-    part('area', id, 'SqFt', area),
-    {
-      key: inputKey('thickness', id, 'In'),
-      input: given(`site.existing.${id}.thickness`, slab.thicknessIn, 'in'),
-    },
-    {
-      key: inputKey('steel', id, 'Ratio'),
-      input: constant(
-        `time to break out, steel: ${slab.steel}`,
-        BREAK_OUT_RATIO[slab.steel],
-        'ratio',
-        BREAK_OUT_SOURCE,
-      ),
-    },
-  ]);
-  return figure({
-    value: slabs.reduce((sumSqFt, { area, slab }) => {
-      const { thicknessIn, steel } = slab;
-      return (
-        sumSqFt + plainSlabSqFt({ areaSqFt: num(area), thicknessIn, steelRatio: BREAK_OUT_RATIO[steel] })
-      );
-    }, 0),
-    unit: 'sq ft',
-    decimals: 0,
-    formula: terms.length === 0 ? '0' : terms.join(' + '),
-    inputs: inputsOf(inputs),
-    source: BREAK_OUT_SOURCE,
-  });
-}
-
-function digQuantity(soil: WorkFigures['tearOut']['soil']): Figure {
-  const parts = Object.entries(soil).map(([id, { volume }]) => part('volume', id, 'CuFt', volume));
+function digQuantity(soil: WorkFigures['tearOut']['soil'], fills: readonly StandingPart[]): Figure {
+  const parts = [
+    ...Object.entries(soil).map(([id, { volume }]) => part('volume', id, 'CuFt', volume)),
+    ...fills.map(({ name, volume }) => part('volume', name, 'CuFt', volume)),
+  ];
   return figure({
     value: parts.reduce((sumCuFt, { input }) => sumCuFt + num(input), 0) / 27,
     unit: 'yd3',

@@ -1,6 +1,7 @@
 import { COMPANY_FIGURE, type Figure, figure, given, num } from '../figure.ts';
 import type { Build, Slab, Stream, Use } from '../job.ts';
-import { thingNamed } from '../parts.ts';
+import { inputName, thingNamed } from '../parts.ts';
+import { type FleetFigures, fleetFigures, truckRatingFigure } from './fleet-figures.ts';
 
 export type SlabChecks = { readonly thickness: Figure; readonly base: Figure; readonly fall: Figure };
 
@@ -10,20 +11,29 @@ export type CheckedFigures = {
 } & {
   readonly mix: { readonly 'strength-shortfall': Figure; readonly air: Figure };
   readonly loads: Readonly<Record<string, { readonly fullness: Figure }>>;
+  /** By trailer that hauls something. */
+  readonly fleet: Readonly<Record<string, FleetFigures>>;
+  /** Of the truck by itself; nothing where no trailer hauls. */
+  readonly truck: { readonly rating?: Figure };
 };
 
 /**
- * Figures that exist only to be held against a limit: what the job says of a slab and its mix, and
- * how near to the payload the heaviest load of a stream comes.
+ * Figures that exist only to be held against a limit: what the job says of a slab and its mix, how
+ * near to the payload the heaviest load of a stream comes, and what truck and trailers are rated for.
  */
 export function calcChecks(input: {
   readonly slabs: Readonly<Record<string, Pick<Slab, 'id' | 'use' | 'thicknessIn' | 'baseIn' | 'fall'>>>;
   readonly mix: Pick<Build['mix'], 'strengthPsi' | 'airRatio'>;
   readonly strengthFloorPsi: Figure;
-  readonly streams: Readonly<Partial<Record<Stream, { readonly 'weight-per-load': Figure }>>>;
   readonly trailers: Readonly<Record<string, { readonly payload: Figure }>>;
-  readonly loads: readonly { readonly streams: readonly Stream[]; readonly trailer: string }[];
+  readonly loads: readonly {
+    readonly streams: readonly Stream[];
+    readonly trailer: string;
+    readonly weightLb: number;
+  }[];
+  readonly fleet: Parameters<typeof fleetFigures>[0];
 }): CheckedFigures {
+  const { towVehicle, hauling } = input.fleet;
   const uses = [...new Set(Object.values(input.slabs).map(({ use }) => use))];
   const byUse = uses.map((use) => {
     const slabs = Object.values(input.slabs).filter((slab) => slab.use === use);
@@ -36,6 +46,8 @@ export function calcChecks(input: {
       air: taken('airRatio', 'build.mix.air', input.mix.airRatio, 'ratio'),
     },
     loads: loadChecks(input),
+    fleet: fleetFigures(input.fleet),
+    truck: hauling.length === 0 ? {} : { rating: truckRatingFigure(towVehicle.grossRatingLb) },
   };
 }
 
@@ -69,23 +81,22 @@ function shortfall(strengthPsi: number, floorPsi: Figure): Figure {
   });
 }
 
-function loadChecks({ streams, trailers, loads }: Parameters<typeof calcChecks>[0]): CheckedFigures['loads'] {
-  const trailerOf = new Map(
-    loads.flatMap(({ streams: onIt, trailer }) => onIt.map((stream) => [stream, trailer] as const)),
+function loadChecks({ trailers, loads }: Parameters<typeof calcChecks>[0]): CheckedFigures['loads'] {
+  const streams = [...new Set(loads.flatMap((load) => load.streams))];
+  return Object.fromEntries(
+    streams.map((stream) => {
+      const ofStream = loads.filter((load) => load.streams.includes(stream));
+      const used = [...new Set(ofStream.map(({ trailer }) => trailer))];
+      const payloadOf = (id: string) => thingNamed(trailers, id, 'trailer').payload;
+      const fullness = figure({
+        value: Math.max(...ofStream.map(({ weightLb, trailer }) => weightLb / num(payloadOf(trailer)))),
+        unit: 'ratio',
+        decimals: 3,
+        formula: { method: 'the fullest of its loads: its weight over the payload of its trailer' },
+        inputs: Object.fromEntries(used.map((id) => [inputName(id, 'PayloadLb'), payloadOf(id)])),
+        source: COMPANY_FIGURE,
+      });
+      return [stream, { fullness }];
+    }),
   );
-  const checks = [...trailerOf].flatMap(([stream, trailer]) => {
-    const weightLb = streams[stream]?.['weight-per-load'];
-    if (weightLb === undefined) return [];
-    const payloadLb = thingNamed(trailers, trailer, 'trailer').payload;
-    const fullness = figure({
-      value: num(weightLb) / num(payloadLb),
-      unit: 'ratio',
-      decimals: 3,
-      formula: 'weightLb / payloadLb',
-      inputs: { weightLb, payloadLb },
-      source: COMPANY_FIGURE,
-    });
-    return [[stream, { fullness }] as const];
-  });
-  return Object.fromEntries(checks);
 }

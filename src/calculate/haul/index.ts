@@ -1,24 +1,33 @@
 import type { CoreProblem } from '../../problems/index.ts';
+import { weekdayOf } from '../../units/index.ts';
 import type { BaseResult } from '../base/index.ts';
-import { type Figure, num } from '../figure.ts';
-import type { BaseSupplier, DumpPlace, Existing, Stream, TowVehicle, Trailer } from '../job.ts';
+import type { Figure } from '../figure.ts';
+import type { BaseSupplier, DumpPlace, Stream, TowVehicle, Trailer } from '../job.ts';
 import type { OutlineResult } from '../outline/index.ts';
-import { sumFigure, thingNamed } from '../parts.ts';
-import { inputKey, sumOfUsdParts } from '../sum-figure.ts';
+import { thingNamed } from '../parts.ts';
 import { STREAMS, type TearOutResult } from '../tear-out/index.ts';
 import type { TopicResult } from '../topic.ts';
-import { type BasePlan, type HaulBaseFigures, planBase } from './base-plan.ts';
+import { baseBrought } from './base-brought.ts';
+import { type HaulBaseFigures, haulBaseFigures } from './base-figures.ts';
 import type { ChalkSteps } from './chalk-steps.ts';
 import type { HaulRates } from './cost-figures.ts';
+import { type DrivenTrip, drivenTrips } from './driven.ts';
+import { baseFrom, type ReChalkTree, reChalked, streamsOf, thingsOf, totalsOf, waysOf } from './hauled.ts';
 import { type HaulLoad, loadTable } from './load-table.ts';
-import { type ReChalkFigures, type ReChalkRow, reChalkPlans } from './re-chalk.ts';
-import type { HauledThing } from './split.ts';
-import { cheapestPlan, type HauledStream, type HaulStreamFigures, type StreamPlan } from './stream-plan.ts';
+import { bestPlan, type Plan } from './plan/index.ts';
+import { planProblem } from './plan-problem.ts';
+import { haulProblems } from './problems.ts';
+import type { ReChalkRow } from './re-chalk.ts';
+import type { WorkingDay } from './schedule.ts';
+import type { HaulStreamFigures } from './stream-figures.ts';
 import type { Limit } from './trailer.ts';
 import { type TrailerFigures, trailerFigures } from './trailer-figures.ts';
+import type { WayFigures } from './way-figures.ts';
+import type { Planned } from './why.ts';
 
-export type { HaulBaseFigures } from './base-plan.ts';
+export type { HaulBaseFigures } from './base-figures.ts';
 export { CHALK_STEPS, type ChalkSteps } from './chalk-steps.ts';
+export type { DrivenTrip } from './driven.ts';
 export {
   boxLimitLbPerCuYd,
   loadCount,
@@ -28,20 +37,34 @@ export {
   weightOfVolumeLb,
 } from './load-count.ts';
 export type { HaulLoad } from './load-table.ts';
+export { pieceFits } from './piece.ts';
 export { type ReChalkFigures, type ReChalkRow, thicknessOffsetsIn } from './re-chalk.ts';
+export { type ScheduledTrip, type TripTimes, tripTimes, type WorkingDay } from './schedule.ts';
+export { shareOutLb } from './share-out.ts';
 export type { LoadPiece } from './split.ts';
-export type { HaulStreamFigures } from './stream-plan.ts';
+export type { HaulStreamFigures } from './stream-figures.ts';
 export { ticketsUsd, ticketUsd } from './ticket.ts';
+export { calcTieDowns, type TieDownFigures } from './tie-down-figures.ts';
+export {
+  aggregateWorkingLoadLb,
+  machineTiedownCount,
+  SAME_SIDE_RATIO,
+  tiedownCount,
+} from './tie-downs.ts';
 export { boxVolumeCuYd, fillHeightIn, type Limit, limitsLb, payloadLb, tongueLb } from './trailer.ts';
 export type { TrailerFigures } from './trailer-figures.ts';
 export { roundTripCount, tripHr } from './trip.ts';
+export type { WayFigures } from './way-figures.ts';
+export { type HaulWhyFigures, haulWhy } from './why.ts';
 
 export type HaulFigures = {
   readonly trailers: Readonly<Record<string, TrailerFigures>>;
   /** Only the streams of this job. */
   readonly streams: { readonly [stream in Stream]?: HaulStreamFigures };
-  /** By existing thing, then by thickness. */
-  readonly 're-chalk': Readonly<Record<string, Readonly<Record<string, ReChalkFigures>>>>;
+  /** By trailer and place: `long-box-to-crusher`. */
+  readonly ways: Readonly<Record<string, WayFigures>>;
+  /** By existing thing, by the trailer it rides on, then by thickness. */
+  readonly 're-chalk': ReChalkTree;
   readonly base: HaulBaseFigures;
   /** Debris and base together; what a supplier asks for a delivery is not in it. */
   readonly total: {
@@ -57,24 +80,24 @@ export type HaulFigures = {
   };
 };
 
-export type HaulChoice = {
-  readonly trailer: string;
-  readonly place: string;
-  /** Which of payload and box is full first. */
-  readonly limitedBy: 'weight' | 'box';
-};
-
 export type HaulData = {
   readonly loads: readonly HaulLoad[];
   /** The rating that sets the payload of each trailer. */
   readonly governing: Readonly<Record<string, Limit>>;
-  readonly choices: { readonly [stream in Stream]?: HaulChoice };
+  /** Which of payload and box is full first, of each stream by the trailer it rides on. */
+  readonly limitedBy: { readonly [stream in Stream]?: Readonly<Record<string, 'weight' | 'box'>> };
   /** By existing thing that is hauled: the thicknesses that `re-chalk` has figures for, thin to thick. */
   readonly reChalk: Readonly<
-    Record<string, { readonly trailer: string; readonly rows: readonly ReChalkRow[] }>
+    Record<string, readonly { readonly trailer: string; readonly rows: readonly ReChalkRow[] }[]>
   >;
-  /** Where base is fetched and on what; null where it is delivered or none is laid. */
-  readonly baseFrom: { readonly trailer: string; readonly place: string } | null;
+  /** Every trip in driving order, debris first: when it is driven. */
+  readonly trips: readonly DrivenTrip[];
+  /** Where base is fetched and on what; empty where all is delivered or none is laid. */
+  readonly baseFrom: readonly { readonly trailer: string; readonly place: string }[];
+  /** Of base, by the supplier [lb]. */
+  readonly deliveredLb: number;
+  /** Null where there is none. */
+  readonly planned: Planned | null;
 };
 
 export type HaulResult = TopicResult<HaulFigures, HaulData>;
@@ -82,25 +105,36 @@ export type HaulResult = TopicResult<HaulFigures, HaulData>;
 export type HaulInput = {
   readonly tearOut: TearOutResult['figures'];
   readonly cargo: TearOutResult['data']['cargo'];
-  readonly existing: Readonly<Record<string, Existing>>;
   readonly shapes: Pick<OutlineResult['figures'], 'existing'>;
   readonly chalk: ChalkSteps;
   readonly base: BaseResult['figures'];
   readonly baseSupplier: BaseSupplier;
+  /** The most base that may come before the rubble is gone; null where there is room for all [lb]. */
+  readonly baseRoomLb: number | null;
   /** Those that come to this job. */
   readonly trailers: Readonly<Record<string, Trailer>>;
   readonly towVehicle: TowVehicle;
   readonly loadReserveLb: number;
   readonly loadingHr: number;
   readonly places: Readonly<Record<string, DumpPlace>>;
+  readonly day: WorkingDay;
   readonly laborUsdPerHr: Figure;
 };
 
+const NOTHING: Plan = {
+  costUsd: 0,
+  tripCount: 0,
+  byStream: [],
+  shared: [],
+  baseTrips: [],
+  deliveryCount: 0,
+};
+
 /**
- * What is hauled, on which trailer, to which place, in how many loads, and how the base comes.
+ * What is hauled, on which trailers, to which places, in how many loads, and how the base comes: the
+ * plan of trips that costs least in fees, drivers, truck and deliveries.
  *
- * Each stream goes the way that costs least in fees, driver and truck. Without a trailer or a
- * place for a stream there is a problem, and the stream has no figures.
+ * Without a trailer or an open place for a stream there is a problem, and the stream has no figures.
  */
 export function calcHaul(input: HaulInput): HaulResult {
   const rates: HaulRates = input;
@@ -109,115 +143,78 @@ export function calcHaul(input: HaulInput): HaulResult {
     ...trailerFigures(trailer, input.towVehicle, input.loadReserveLb),
   }));
   const usable = trailers.filter(({ problem }) => problem === null);
-  const places = Object.values(input.places);
+  const open = Object.values(input.places).filter(({ openOn }) =>
+    openOn.includes(weekdayOf(input.day.firstOn)),
+  );
   const present = STREAMS.filter((stream) => input.tearOut.streams[stream] !== undefined);
-
-  const plans = present.flatMap((stream) => {
-    const accepting = places.filter((place) => place.accepts.includes(stream));
-    const plan = cheapestPlan(hauledStream(stream, input), usable, accepting, rates);
-    return plan === null ? [] : [{ stream, plan }];
-  });
-  const tripsTo = (trailerId: string, placeId: string) =>
-    plans
-      .filter(({ plan }) => plan.trailer.id === trailerId && plan.place.id === placeId)
-      .reduce((sum, { plan }) => sum + plan.loads.length, 0);
-  const base = planBase({
+  const going =
+    usable.length === 0
+      ? []
+      : present.filter((stream) => open.some(({ accepts }) => accepts.includes(stream)));
+  const problem = planProblem({
+    trailers: usable,
+    places: open,
+    streams: going.map((stream) => ({
+      stream,
+      torn: thingNamed(input.tearOut.streams, stream, 'stream'),
+    })),
     base: input.base,
     supplier: input.baseSupplier,
-    trailers: usable,
-    places,
-    tripsTo,
+    baseRoomLb: input.baseRoomLb,
+    rates,
+  });
+  const plan = bestPlan(problem);
+  const byId = Object.fromEntries(usable.map((one) => [one.trailer.id, one]));
+  const setting = { problem, trailers: byId, places: input.places };
+  const loads = loadTable(plan ?? NOTHING, {
+    ...setting,
+    thingsOf: (stream) => thingsOf(input.cargo, stream),
+  });
+  const laden = { ...input, loads, trailers: byId };
+  const streams = streamsOf(laden, going);
+  const chalked = reChalked(laden);
+  const ways = waysOf(laden, rates);
+  const base = haulBaseFigures({
+    plan: plan ?? NOTHING,
+    loads,
+    base: input.base,
+    supplier: input.baseSupplier,
+    places: input.places,
     rates,
   });
 
-  const chalked = reChalkPlans(
-    plans.map(({ plan }) => plan),
-    input,
-  );
+  const driven = drivenTrips(loads, plan ?? NOTHING, input);
 
   return {
     figures: {
       trailers: Object.fromEntries(trailers.map(({ trailer, figures }) => [trailer.id, figures])),
-      streams: Object.fromEntries(plans.map(({ stream, plan }) => [stream, plan.figures])),
-      're-chalk': Object.fromEntries(chalked.map(({ id, table }) => [id, table.figures])),
-      base: base.figures,
-      total: totalFigures(plans, base),
+      streams: streams.figures,
+      ways,
+      're-chalk': chalked.figures,
+      base,
+      total: totalsOf(ways, base),
     },
     data: {
-      loads: loadTable(plans, base, num(base.figures.paired)),
+      loads,
       governing: Object.fromEntries(trailers.map(({ trailer, governing }) => [trailer.id, governing])),
-      choices: Object.fromEntries(plans.map(({ stream, plan }) => [stream, choiceOf(plan)])),
-      reChalk: Object.fromEntries(
-        chalked.map(({ id, trailer, table }) => [id, { trailer, rows: table.rows }]),
-      ),
-      baseFrom:
-        base.trailer === null || base.place === null
-          ? null
-          : { trailer: base.trailer.id, place: base.place.id },
+      limitedBy: streams.limitedBy,
+      reChalk: chalked.rows,
+      trips: driven.trips,
+      baseFrom: baseFrom(loads, plan ?? NOTHING),
+      deliveredLb:
+        plan === null
+          ? 0
+          : baseBrought(
+              plan,
+              problem,
+              loads.filter(({ returns }) => returns === 'base').map(({ trailer }) => trailer),
+            ).deliveredLb,
+      planned: plan === null ? null : { problem, plan },
     },
     problems: [
-      ...trailers.flatMap(({ problem }) => (problem === null ? [] : [problem])),
-      ...missing(present, input),
+      ...trailers.flatMap((one): CoreProblem[] => (one.problem === null ? [] : [one.problem])),
+      ...haulProblems(present, input),
+      ...driven.problems,
     ],
   };
-}
-
-/** What lacks for the streams of the job: a trailer at all, or a place for one of them. */
-function missing(present: readonly Stream[], input: HaulInput): CoreProblem[] {
-  const noTrailer =
-    present.length > 0 && Object.keys(input.trailers).length === 0
-      ? [{ code: 'no-trailer', path: 'plan.trailers', parts: {} }]
-      : [];
-  const noPlace = present
-    .filter((stream) => !Object.values(input.places).some((place) => place.accepts.includes(stream)))
-    .map((stream) => ({ code: 'no-place-for-stream', path: 'company.places', parts: { stream } }));
-  return [...noTrailer, ...noPlace];
-}
-
-function hauledStream(stream: Stream, input: HaulInput): HauledStream {
-  const torn = input.tearOut.streams[stream];
-  if (torn === undefined) throw new RangeError(`there is no ${stream} to haul`);
-  const cargo = input.cargo.filter((one) => one.stream === stream);
-  const things = cargo.map(
-    (one): HauledThing => ({
-      existingId: one.existingId,
-      weightLb: num(one.weight),
-      looseLbPerCuFt: num(one['loose-unit-weight']),
-      weightLbPerSqFt: one['weight-per-sq-ft'] === null ? null : num(one['weight-per-sq-ft']),
-    }),
-  );
-  const existing = Object.fromEntries(
-    cargo.flatMap(({ existingId, 'weight-per-sq-ft': perSqFt }) =>
-      existingId === null || perSqFt === null
-        ? []
-        : [[existingId, thingNamed(input.tearOut.existing, existingId, 'existing thing')] as const],
-    ),
-  );
-  return { torn, things, existing, chalk: input.chalk };
-}
-
-function totalFigures(
-  plans: readonly { readonly stream: Stream; readonly plan: StreamPlan }[],
-  base: BasePlan,
-): HaulFigures['total'] {
-  const ofStreams = (name: 'trips' | 'hours' | 'miles' | 'fee' | 'cost') =>
-    plans.map(({ stream, plan }) => [stream, plan.figures[name]] as const);
-  const sum = (
-    name: 'trips' | 'hours' | 'miles',
-    own: Figure,
-    shown: { unitSuffix: string; unit: 'each' | 'h' | 'mi'; decimals: number },
-  ) => sumFigure({ parts: Object.fromEntries([...ofStreams(name), ['base', own]]), ...shown });
-  const fees = ofStreams('fee').map(([id, input]) => ({ key: inputKey('fee', id, 'Usd'), input }));
-  const costs = [...ofStreams('cost'), ['base', base.figures.cost] as const];
-  return {
-    trips: sum('trips', base.figures['own-trips'], { unitSuffix: 'Trips', unit: 'each', decimals: 0 }),
-    hours: sum('hours', base.figures.hours, { unitSuffix: 'Hr', unit: 'h', decimals: 1 }),
-    miles: sum('miles', base.figures.miles, { unitSuffix: 'Mi', unit: 'mi', decimals: 0 }),
-    fees: sumOfUsdParts(fees),
-    cost: sumOfUsdParts(costs.map(([id, input]) => ({ key: inputKey('cost', id, 'Usd'), input }))),
-  };
-}
-
-function choiceOf({ trailer, place, limitedBy }: StreamPlan): HaulChoice {
-  return { trailer: trailer.id, place: place.id, limitedBy };
 }

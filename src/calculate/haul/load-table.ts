@@ -1,10 +1,13 @@
 import type { Decimal } from 'decimal.js';
-import type { Stream } from '../job.ts';
-import type { BasePlan } from './base-plan.ts';
-import type { LoadPiece } from './split.ts';
-import type { StreamPlan } from './stream-plan.ts';
+import type { DumpPlace, Stream } from '../job.ts';
+import { thingNamed } from '../parts.ts';
+import { type BaseBrought, baseBrought } from './base-brought.ts';
+import { emptyLoad, type Plan, type PlannedTrips, type PlanProblem, type SharedLoad } from './plan/index.ts';
+import { shareOutLb } from './share-out.ts';
+import { areaOf, type HauledThing, inOrder, inProportion, type LoadPart, type LoadPiece } from './split.ts';
 import { ticketUsd } from './ticket.ts';
 import { fillHeightIn } from './trailer.ts';
+import type { UsableTrailer } from './usable-trailer.ts';
 
 /** One trip with debris, as it is driven. */
 export type HaulLoad = {
@@ -15,7 +18,7 @@ export type HaulLoad = {
   /** Ids of the trailer and the place. */
   readonly trailer: string;
   readonly place: string;
-  /** Of the existing things on it; null for soil. */
+  /** Of the existing things on it; null where nothing on it is loaded by the square foot. */
   readonly areaSqFt: number | null;
   readonly weightLb: number;
   readonly looseCuYd: number;
@@ -23,32 +26,150 @@ export type HaulLoad = {
   readonly fillIn: number;
   readonly feeUsd: Decimal;
   readonly returns: 'base' | 'empty';
+  /** Of base on the way back; 0 where it comes back empty [lb]. */
+  readonly baseLb: number;
   /** What is on it, in the order in which it is loaded. */
   readonly pieces: readonly LoadPiece[];
 };
 
-/** The trips with debris in order; base rides back on the last ones, when the ground is nearest to ready. */
-export function loadTable(
-  plans: readonly { readonly stream: Stream; readonly plan: StreamPlan }[],
-  base: BasePlan,
-  pairedCount: number,
-): readonly HaulLoad[] {
-  const loads = plans.flatMap(({ stream, plan }) => plan.loads.map((load) => ({ stream, plan, load })));
-  const canReturnBase = loads.flatMap(({ plan }, index) =>
-    plan.trailer.id === base.trailer?.id && plan.place.id === base.place?.id ? [index] : [],
+export type LoadSetting = {
+  readonly problem: PlanProblem;
+  readonly trailers: Readonly<Record<string, UsableTrailer>>;
+  readonly places: Readonly<Record<string, DumpPlace>>;
+  readonly thingsOf: (stream: Stream) => readonly HauledThing[];
+};
+
+type Trip = Omit<PlannedTrips, 'count'>;
+type Laden = Trip & { readonly parts: readonly { readonly stream: Stream; readonly part: LoadPart }[] };
+
+/** Loads are cut to whole pounds, or finer where a whole pound would not go in. */
+const WHOLE_LB = 1;
+const FINE_LB = 2 ** -20;
+/** Of a box: what a double may be over by noise and by one fine step. */
+const NOISE_RATIO = 1e-6;
+
+/**
+ * The trips with debris in order: stream by stream, a shared load after the last of its streams, and
+ * those that bring base back after those of the same kind that do not, when the ground is nearest to ready.
+ */
+export function loadTable(plan: Plan, setting: LoadSetting): readonly HaulLoad[] {
+  const rests = new Map<SharedLoad, { readonly stream: Stream; readonly part: LoadPart }[]>();
+  const laden = plan.byStream.flatMap(({ stream, trips }): Laden[] => {
+    const shared = plan.shared.filter(({ parts }) => parts.some((part) => part.stream === stream));
+    const singles = trips.flatMap(({ count, ...trip }): Trip[] => Array.from({ length: count }, () => trip));
+    const parts = partsOf(stream, { singles, shared: shared[0] ?? null, setting });
+    const [alone, rest] = [parts.slice(0, singles.length), parts[singles.length]];
+    const loads = singles.map((trip, index) => {
+      const part = alone[index];
+      return { ...trip, parts: part === undefined ? [] : [{ stream, part }] };
+    });
+    return [...loads, ...shared.flatMap((load) => closedBy(stream, load, rest, rests))];
+  });
+  const driven = baseOnTheLast(laden, setting);
+  const backOn = driven.filter(({ withBase }) => withBase).map(({ trailer }) => trailer);
+  const brought = baseBrought(plan, setting.problem, backOn);
+  return driven.map((load, index) => named(load, index, { ...setting, brought }));
+}
+
+/** What of a stream is on each of its loads, and last on the one it shares. */
+function partsOf(
+  stream: Stream,
+  made: {
+    readonly singles: readonly Trip[];
+    readonly shared: SharedLoad | null;
+    readonly setting: LoadSetting;
+  },
+): readonly LoadPart[] {
+  const { singles, shared, setting } = made;
+  const things = setting.thingsOf(stream);
+  const allLb = things.reduce((sum, { weightLb }) => sum + weightLb, 0);
+  const empties = singles.map((trip) => emptyLoad(setting.problem, stream, trip));
+  const boxes = [...singles, ...(shared === null ? [] : [shared])].map(
+    ({ trailer }) => thingNamed(setting.trailers, trailer, 'trailer').trailer.box,
   );
-  const returnsBase = new Set(canReturnBase.slice(canReturnBase.length - pairedCount));
-  return loads.map(({ stream, plan, load }, index) => ({
+  const fits = (parts: readonly LoadPart[]) =>
+    shared !== null ||
+    parts.every(({ looseCuYd }, index) => {
+      const box = boxes[index];
+      return box !== undefined && fillHeightIn(looseCuYd, box) <= box.heightIn * (1 + NOISE_RATIO);
+    });
+  for (const stepLb of [WHOLE_LB, FINE_LB]) {
+    const weightsLb =
+      shared === null
+        ? shareOutLb(allLb, empties, stepLb)
+        : fullWithRest(
+            allLb,
+            empties.map(({ capacityLb }) => capacityLb),
+          );
+    const parts = inOrder(things, weightsLb);
+    if (fits(parts)) return parts;
+    if (stepLb === FINE_LB) return inProportion(things, weightsLb);
+  }
+  throw new RangeError(`${stream} fits on no load`);
+}
+
+function fullWithRest(allLb: number, capacitiesLb: readonly number[]): readonly number[] {
+  return [...capacitiesLb, capacitiesLb.reduce((left, lb) => left - lb, allLb)];
+}
+
+/** A shared load leaves once the last of its streams is on it. */
+function closedBy(
+  stream: Stream,
+  load: SharedLoad,
+  part: LoadPart | undefined,
+  rests: Map<SharedLoad, { readonly stream: Stream; readonly part: LoadPart }[]>,
+): readonly Laden[] {
+  const onIt = rests.get(load) ?? [];
+  if (part !== undefined) onIt.push({ stream, part });
+  rests.set(load, onIt);
+  const { trailer, place, withBase } = load;
+  return load.parts.at(-1)?.stream === stream ? [{ trailer, place, withBase, parts: onIt }] : [];
+}
+
+/** Where it changes no fee, base rides back on the last trips of a trailer to a place. */
+function baseOnTheLast(laden: readonly Laden[], { places }: LoadSetting): readonly Laden[] {
+  const left = new Map<string, number>();
+  const keyOf = ({ trailer, place }: Trip) => `${trailer} ${place}`;
+  const mayMove = ({ place }: Trip) => {
+    const { fee, feeWithBase } = thingNamed(places, place, 'place');
+    return feeWithBase === null || (fee.perUnit === 'load' && feeWithBase.perUnit === 'load');
+  };
+  for (const load of laden) {
+    if (load.withBase && mayMove(load)) left.set(keyOf(load), (left.get(keyOf(load)) ?? 0) + 1);
+  }
+  return [...laden]
+    .reverse()
+    .map((load) => {
+      if (!mayMove(load)) return load;
+      const count = left.get(keyOf(load)) ?? 0;
+      left.set(keyOf(load), count - 1);
+      return { ...load, withBase: count > 0 };
+    })
+    .reverse();
+}
+
+function named(
+  load: Laden,
+  index: number,
+  { trailers, places, brought }: LoadSetting & { readonly brought: BaseBrought },
+): HaulLoad {
+  const weightLb = load.parts.reduce((sum, { part }) => sum + part.weightLb, 0);
+  const looseCuYd = load.parts.reduce((sum, { part }) => sum + part.looseCuYd, 0);
+  const pieces = load.parts.flatMap(({ part }) => part.pieces);
+  const streams = load.parts.map(({ stream }) => stream);
+  const place = thingNamed(places, load.place, 'place');
+  return {
     name: `load-${index + 1}`,
-    streams: [stream],
-    trailer: plan.trailer.id,
-    place: plan.place.id,
-    areaSqFt: load.areaSqFt,
-    weightLb: load.weightLb,
-    looseCuYd: load.looseCuYd,
-    fillIn: fillHeightIn(load.looseCuYd, plan.trailer.box),
-    feeUsd: ticketUsd(plan.place, load),
-    returns: returnsBase.has(index) ? 'base' : 'empty',
-    pieces: load.pieces,
-  }));
+    streams,
+    trailer: load.trailer,
+    place: load.place,
+    areaSqFt: areaOf(pieces),
+    weightLb,
+    looseCuYd,
+    fillIn: fillHeightIn(looseCuYd, thingNamed(trailers, load.trailer, 'trailer').trailer.box),
+    feeUsd: ticketUsd(place, { weightLb, looseCuYd, streams, withBase: load.withBase }),
+    returns: load.withBase ? 'base' : 'empty',
+    baseLb: load.withBase ? brought.onLb(load.trailer) : 0,
+    pieces,
+  };
 }

@@ -1,12 +1,8 @@
 import { ceilCount } from '../../units/index.ts';
-import { COMMON_PRACTICE, constant, type Figure, figure, given, num } from '../figure.ts';
-import type { Existing } from '../job.ts';
-import type { OutlineResult } from '../outline/index.ts';
-import { thingNamed } from '../parts.ts';
-import { type ExistingFigures, type TearOutResult, weightLbPerSqFt } from '../tear-out/index.ts';
+import { COMMON_PRACTICE, constant, type Figure, figure, num } from '../figure.ts';
+import type { ExistingFigures } from '../tear-out/index.ts';
 import { type ChalkSteps, chalkStep } from './chalk-steps.ts';
 import { sqFtPerLoad } from './load-count.ts';
-import type { StreamPlan } from './stream-plan.ts';
 import type { TrailerFigures } from './trailer-figures.ts';
 
 const STEPS_THINNER = 2;
@@ -42,49 +38,27 @@ export function thicknessOffsetsIn(plannedIn: number, steps: ChalkSteps): readon
     .filter((offsetIn) => offsetIn >= 0 || plannedIn + offsetIn >= steps.thinnestIn - NOISE_IN);
 }
 
-/** What to chalk of everything that is hauled, for the trailer its loads ride on. */
-export function reChalkPlans(
-  plans: readonly Pick<StreamPlan, 'trailer' | 'trailerFigures' | 'figures'>[],
-  made: {
-    readonly existing: Readonly<Record<string, Existing>>;
-    readonly tearOut: Pick<TearOutResult['figures'], 'existing'>;
-    readonly shapes: Pick<OutlineResult['figures'], 'existing'>;
-    readonly chalk: ChalkSteps;
-  },
-): readonly { readonly id: string; readonly trailer: string; readonly table: ReChalk }[] {
-  return plans.flatMap(({ trailer, trailerFigures, figures }) =>
-    Object.keys(figures['sq-ft-per-load']).map((id) => ({
-      id,
-      trailer: trailer.id,
-      table: reChalk({
-        existing: thingNamed(made.existing, id, 'existing thing'),
-        torn: thingNamed(made.tearOut.existing, id, 'existing thing'),
-        area: thingNamed(made.shapes.existing, id, 'outline').area,
-        trailer: trailerFigures,
-        steps: made.chalk,
-      }),
-    })),
-  );
-}
-
-/**
- * How much of a thing one load carries and how many loads it takes, if it is thicker or thinner than
- * planned. Weights in the box and in place are those of the plan; thicknesses of which a load would
- * not carry one step of area have no row.
- */
-function reChalk(made: {
-  readonly existing: Existing;
+/** What is hauled of a thing, and what it is hauled on. */
+export type ChalkedThing = {
   readonly torn: ExistingFigures;
   readonly area: Figure;
   readonly trailer: TrailerFigures;
   readonly steps: ChalkSteps;
-}): ReChalk {
-  const { existing, area, steps } = made;
-  const bays = thicknessOffsetsIn(existing.thicknessIn, steps)
-    .map((offsetIn) => ({ offsetIn, areaPerLoad: areaPerLoadFigure({ ...made, offsetIn }) }))
+};
+
+/**
+ * How much of a thing one load carries and how many loads it takes, if it is thicker or thinner than
+ * loads are planned for. Weights in the box and in place are those of the plan; thicknesses of which a
+ * load would not carry one step of area have no row.
+ */
+export function reChalk(thing: ChalkedThing): ReChalk {
+  const { torn, area, steps } = thing;
+  const plannedIn = num(torn['load-thickness']);
+  const bays = thicknessOffsetsIn(plannedIn, steps)
+    .map((offsetIn) => ({ offsetIn, areaPerLoad: areaPerLoadFigure(thing, offsetIn) }))
     .filter(({ areaPerLoad }) => num(areaPerLoad) > 0);
   const rows = bays.map(({ offsetIn, areaPerLoad }) => {
-    const thicknessIn = existing.thicknessIn + offsetIn;
+    const thicknessIn = plannedIn + offsetIn;
     const name = `t-${Number(steps.named(thicknessIn).toFixed(2))}`.replace('.', '-');
     return {
       row: { name, thicknessIn, isPlanned: offsetIn === 0 },
@@ -97,36 +71,30 @@ function reChalk(made: {
   };
 }
 
-function areaPerLoadFigure(made: {
-  readonly existing: Existing;
-  readonly torn: ExistingFigures;
-  readonly trailer: TrailerFigures;
-  readonly steps: ChalkSteps;
-  readonly offsetIn: number;
-}): Figure {
-  const { existing, torn, trailer, steps, offsetIn } = made;
+function areaPerLoadFigure({ torn, trailer, steps }: ChalkedThing, offsetIn: number): Figure {
   const { payload, 'box-volume': box } = trailer;
-  const { 'unit-weight': unitWeight, 'loose-unit-weight': looseUnitWeight } = torn;
+  const {
+    'unit-weight': unitWeight,
+    'loose-unit-weight': looseUnitWeight,
+    'weight-per-sq-ft': weightLbPerSqFt,
+  } = torn;
   return figure({
     value: sqFtPerLoad({
       payloadLb: num(payload),
       boxCuYd: num(box),
       looseLbPerCuFt: num(looseUnitWeight),
-      weightLbPerSqFt: weightLbPerSqFt({
-        thicknessIn: existing.thicknessIn + offsetIn,
-        unitWeightLbPerCuFt: num(unitWeight),
-      }),
+      weightLbPerSqFt: num(weightLbPerSqFt) + (offsetIn * num(unitWeight)) / 12,
       stepSqFt: steps.areaSqFt,
     }),
     unit: 'sq ft',
     decimals: steps.areaDecimals,
     formula:
-      'floorStep(min(payloadLb, boxCuYd * 27 * looseLbPerCuFt) / ((plannedIn + offsetIn) * unitWeightLbPerCuFt / 12), stepSqFt)',
+      'floorStep(min(payloadLb, boxCuYd * 27 * looseLbPerCuFt) / (weightLbPerSqFt + offsetIn * unitWeightLbPerCuFt / 12), stepSqFt)',
     inputs: {
       payloadLb: payload,
       boxCuYd: box,
       looseLbPerCuFt: looseUnitWeight,
-      plannedIn: given(`site.existing.${existing.id}.thickness`, existing.thicknessIn, 'in'),
+      weightLbPerSqFt,
       offsetIn: constant('thicker than planned by', offsetIn, 'in', COMMON_PRACTICE),
       unitWeightLbPerCuFt: unitWeight,
       stepSqFt: chalkStep(steps),

@@ -1,18 +1,18 @@
 import { lbPerCuFtToLbPerCuYd } from '../../units/index.ts';
-import { loadCount, splitWeightLb, volumeOfWeightCuYd } from './load-count.ts';
+import { volumeOfWeightCuYd } from './load-count.ts';
 
 /** Something of a stream that is loaded; in the order in which it is loaded. */
 export type HauledThing = {
-  /** Id of the existing thing; null for soil. */
+  /** Id of the existing thing; null for soil dug out under a slab. */
   readonly existingId: string | null;
   readonly weightLb: number;
   readonly looseLbPerCuFt: number;
-  /** Null for soil, which is not loaded by the square foot. */
+  /** Null where it is not loaded by the square foot. */
   readonly weightLbPerSqFt: number | null;
 };
 
-/** One load before it has a name, a trailer and a place. */
-export type SplitLoad = {
+/** What of one stream is on a load. */
+export type LoadPart = {
   readonly weightLb: number;
   readonly looseCuYd: number;
   readonly areaSqFt: number | null;
@@ -28,39 +28,14 @@ export type LoadPiece = {
   readonly weightLb: number;
 };
 
-type Room = { readonly payloadLb: number; readonly boxCuYd: number };
+/** Of a load: weight less than this is noise. */
+const NOISE_LB = 2 ** -20;
 
-/** Loads are cut to whole pounds, or finer where a whole pound would not go in. */
-const WHOLE_LB = 1;
-const FINE_LB = 2 ** -20;
-/** Of payload or box: what a double may be over by noise and by one fine step. */
-const NOISE_RATIO = 1e-6;
-
-/**
- * The loads of one stream: as few as payload and box allow, of equal weight, that add up to it.
- *
- * Things are taken in order and one may be split over loads. Where things of one stream differ in
- * how loosely they lie, a load of the looser one alone can ask for more room than the mean; then
- * there is one load more than the count of the whole stream says.
- */
-export function splitStream(things: readonly HauledThing[], room: Room): readonly SplitLoad[] {
-  const weightLb = things.reduce((sum, thing) => sum + thing.weightLb, 0);
-  const looseCuYd = things.reduce((sum, thing) => sum + looseOf(thing, thing.weightLb), 0);
-  const fits = (load: SplitLoad) =>
-    load.weightLb <= room.payloadLb * (1 + NOISE_RATIO) && load.looseCuYd <= room.boxCuYd * (1 + NOISE_RATIO);
-
-  for (let count = loadCount({ weightLb, looseCuYd, ...room }); ; count += 1) {
-    for (const stepLb of [WHOLE_LB, FINE_LB]) {
-      const loads = fillLoads(things, splitWeightLb(weightLb, count, stepLb));
-      if (loads.every(fits)) return loads;
-    }
-  }
-}
-
-function fillLoads(things: readonly HauledThing[], weightsLb: readonly number[]): SplitLoad[] {
+/** Things on loads of these weights, one after the other: one thing may be split over loads. */
+export function inOrder(things: readonly HauledThing[], weightsLb: readonly number[]): readonly LoadPart[] {
   const left = things.map((thing) => ({ thing, weightLb: thing.weightLb }));
   return weightsLb.map((weightLb) => {
-    const pieces: { thing: HauledThing; weightLb: number }[] = [];
+    const pieces: Taken[] = [];
     let needLb = weightLb;
     for (let next = left[0]; next !== undefined && needLb > 0; next = left[0]) {
       const lastThing = left.length === 1;
@@ -69,16 +44,29 @@ function fillLoads(things: readonly HauledThing[], weightsLb: readonly number[])
       needLb -= takenLb;
       next.weightLb -= takenLb;
       if (lastThing) break;
-      if (next.weightLb <= FINE_LB) left.shift();
+      if (next.weightLb <= NOISE_LB) left.shift();
     }
-    return loadOf(weightLb, pieces);
+    return partOf(weightLb, pieces);
   });
 }
 
-function loadOf(
-  weightLb: number,
-  taken: readonly { readonly thing: HauledThing; readonly weightLb: number }[],
-): SplitLoad {
+/** Things on loads of these weights, of every thing its share on each: none is looser than the mean. */
+export function inProportion(
+  things: readonly HauledThing[],
+  weightsLb: readonly number[],
+): readonly LoadPart[] {
+  const allLb = things.reduce((sum, thing) => sum + thing.weightLb, 0);
+  return weightsLb.map((weightLb) =>
+    partOf(
+      weightLb,
+      things.map((thing) => ({ thing, weightLb: (thing.weightLb / allLb) * weightLb })),
+    ),
+  );
+}
+
+type Taken = { readonly thing: HauledThing; readonly weightLb: number };
+
+function partOf(weightLb: number, taken: readonly Taken[]): LoadPart {
   const pieces = taken.map(
     ({ thing, weightLb: pieceLb }): LoadPiece => ({
       existingId: thing.existingId,
@@ -86,13 +74,18 @@ function loadOf(
       weightLb: pieceLb,
     }),
   );
-  const areas = pieces.flatMap(({ areaSqFt }) => (areaSqFt === null ? [] : [areaSqFt]));
   return {
     weightLb,
     looseCuYd: taken.reduce((sum, { thing, weightLb: pieceLb }) => sum + looseOf(thing, pieceLb), 0),
-    areaSqFt: areas.length === 0 ? null : areas.reduce((sum, areaSqFt) => sum + areaSqFt, 0),
+    areaSqFt: areaOf(pieces),
     pieces,
   };
+}
+
+/** Of everything that is loaded by the square foot; null where nothing is. */
+export function areaOf(pieces: readonly LoadPiece[]): number | null {
+  const areas = pieces.flatMap(({ areaSqFt }) => (areaSqFt === null ? [] : [areaSqFt]));
+  return areas.length === 0 ? null : areas.reduce((sum, areaSqFt) => sum + areaSqFt, 0);
 }
 
 function looseOf(thing: HauledThing, weightLb: number): number {

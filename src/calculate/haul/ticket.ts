@@ -1,24 +1,32 @@
 import type { Decimal } from 'decimal.js';
 import { lbToTon, type Rate, roundToCent, sumUsd, Usd } from '../../units/index.ts';
-import type { DumpPlace } from '../job.ts';
+import type { DumpPlace, Stream } from '../job.ts';
 
-type Tariff = Pick<DumpPlace, 'fee' | 'minimumUsd'>;
-type Ticket = { readonly weightLb: number; readonly looseCuYd: number };
+type Tariff = Pick<DumpPlace, 'fee' | 'minimumUsd' | 'surcharges' | 'feeWithBase'>;
+type Ticket = {
+  readonly weightLb: number;
+  readonly looseCuYd: number;
+  readonly streams: readonly Stream[];
+  readonly withBase: boolean;
+};
 
 /**
- * What one load costs at the gate, to the cent: the rate times what the load is, and no less than
- * the least charge of a visit.
+ * What one load costs at the gate, to the cent: the rate times what the load is, with what is added
+ * for the streams on it, and no less than the least charge of a visit.
  *
- * fee = max(minimum, rate x loads, tons or loose yards). Patterns of public postings: by the ton
- * with a minimum (Merced County, CA), by the yard (Clearwater County, MN), by the load (Mattoon,
- * IL), all seen.
+ * fee = max(minimum, rate x loads, tons or loose yards + surcharges). Patterns of public postings: by
+ * the ton with a minimum (Merced County, CA), by the yard with so much more for concrete with bar in it
+ * (Clearwater County, MN), by the load (Mattoon, IL), less where base is bought (private quarry terms,
+ * olivespringsquarry.net); all seen.
  *
- * @throws {RangeError} If the rate is by another unit; such a rate is refused where files are read.
+ * @throws {RangeError} If a rate is by another unit; such a rate is refused where files are read.
  *
- * @example ticketUsd({ fee: $38.91 per ton, minimumUsd: 0 }, { weightLb: 9_000, looseCuYd: 4 }) // $175.10
+ * @example ticketUsd($38.91 per ton, no minimum, { weightLb: 9_000, ... }) // $175.10
  */
 export function ticketUsd(tariff: Tariff, load: Ticket): Decimal {
-  const amountUsd = tariff.fee.amountUsd.times(billedQuantity(tariff.fee, load));
+  const rate = load.withBase ? (tariff.feeWithBase ?? tariff.fee) : tariff.fee;
+  const rates = [rate, ...load.streams.flatMap((stream) => tariff.surcharges[stream] ?? [])];
+  const amountUsd = sumUsd(rates.map((one) => one.amountUsd.times(billedQuantity(one, load))));
   return roundToCent(Usd.max(tariff.minimumUsd, amountUsd));
 }
 

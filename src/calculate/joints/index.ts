@@ -1,4 +1,4 @@
-import { boundsOf, type Line, type Outline } from '../../geometry/index.ts';
+import { boundsOf, type Line, lineLengthIn, type Outline } from '../../geometry/index.ts';
 import { constant, type Figure, figure, given, num } from '../figure.ts';
 import type { Job, Slab } from '../job.ts';
 import type { OutlineResult, Placing, ShapeFigures } from '../outline/index.ts';
@@ -12,7 +12,7 @@ import {
   spacingMultiplier,
   walkSpacing,
 } from './limits.ts';
-import { boxOf, jointLines, lineLengthIn } from './lines.ts';
+import { boxOf, jointLines } from './lines.ts';
 import { jointDepthIn, jointSpacingLimitIn, panelRatio, splitIntoPanels } from './panels.ts';
 import { boxOfStrip, stripJointLines } from './strip-lines.ts';
 

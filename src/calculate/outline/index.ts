@@ -42,7 +42,9 @@ export type OutlineResult = TopicResult<
     readonly existing: Outlines;
     /** Level, as drawn. */
     readonly plans: { readonly slabs: Outlines; readonly existing: Outlines };
+    /** Of each slab. */
     readonly lies: Readonly<Record<string, Lies>>;
+    readonly existingLies: Readonly<Record<string, Lies>>;
     /** Sharp corners of each slab on its surface, those a string can be stretched to, by their number. */
     readonly corners: Readonly<Record<string, readonly StringCorner[]>>;
     readonly cutOuts: Record<'slabs' | 'existing', Readonly<Record<string, readonly CutOutOnPlan[]>>>;
@@ -71,6 +73,7 @@ export function calcOutline(input: {
       existing: existing.surfaces,
       plans: { slabs: slabs.plans, existing: existing.plans },
       lies: slabs.lies,
+      existingLies: existing.lies,
       corners: slabs.corners,
       cutOuts: { slabs: slabs.cutOuts, existing: existing.cutOuts },
     },

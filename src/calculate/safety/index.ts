@@ -1,3 +1,4 @@
+import { BREAK_TASKS } from '../breaking/index.ts';
 import {
   CREW_TASKS,
   type CrewTask,
@@ -8,8 +9,9 @@ import {
   type WorkDay,
 } from '../crew/index.ts';
 import { constant, type Figure, figure, num } from '../figure.ts';
-import type { Company, Existing, Machine, MachineKind, Slab } from '../job.ts';
+import type { Company, Existing, Hollow, Machine, MachineKind, Slab } from '../job.ts';
 import { thingNamed } from '../parts.ts';
+import { productionRow } from '../production-row.ts';
 import type { TopicResult } from '../topic.ts';
 import { type Hazard, rankHazards } from './hazards.ts';
 import { personHoursFigure, type ToolTask } from './person-hours.ts';
@@ -45,6 +47,7 @@ export type SafetyResult = TopicResult<SafetyFigures, SafetyData>;
 
 type SafetyInput = {
   readonly existing: Readonly<Record<string, Pick<Existing, 'material'>>>;
+  readonly hollow: Readonly<Record<string, Pick<Hollow, 'material'>>>;
   readonly slabs: Readonly<Record<string, Pick<Slab, 'use' | 'reinforcement'>>>;
   readonly plan: { readonly crew: readonly string[]; readonly startsOn: string };
   readonly production: Company['production'];
@@ -81,7 +84,7 @@ export function calcSafety(input: SafetyInput): SafetyResult {
 function toolsOf({ tasks, production, machines }: SafetyInput): readonly Tool[] {
   return CREW_TASKS.flatMap((task) => {
     if (task === 'haul' || tasks[task] === undefined) return [];
-    const { machine, operator } = production[task];
+    const { machine, operator } = productionRow(production, task);
     return machine === null ? [] : [{ task, operator, machine: thingNamed(machines, machine, 'machine') }];
   });
 }
@@ -120,9 +123,14 @@ function silicaOf(tool: Tool, dusty: readonly Tool[], input: SafetyInput) {
   return { task: silica, figures: { hours, 'respirator-apf': respirator } };
 }
 
+/** Tasks in which something is broken; what was sawn out before is only lifted. */
+const BROKEN_IN = ['break-out', 'break-out-by-hand'] as const;
+
 /** Dusty work that Table 1 does not name: breaking by hand, and emptying and mixing bags. */
 function withoutRow({ tasks, production, supply }: SafetyInput): readonly SilicaTask[] {
-  const byHand = tasks['break-out'] !== undefined && production['break-out'].machine === null;
+  const byHand = BROKEN_IN.filter(
+    (task) => tasks[task] !== undefined && productionRow(production, task).machine === null,
+  );
   const bags = supply === 'bags' && tasks.place !== undefined;
   const none = (task: CrewTask): SilicaTask => {
     return {
@@ -136,7 +144,7 @@ function withoutRow({ tasks, production, supply }: SafetyInput): readonly Silica
       apf: null,
     };
   };
-  return [...(byHand ? [none('break-out')] : []), ...(bags ? [none('place')] : [])];
+  return [...byHand.map(none), ...(bags ? [none('place')] : [])];
 }
 
 const LOUD: readonly MachineKind[] = [
@@ -163,14 +171,16 @@ function factsOf(input: SafetyInput, tools: readonly Tool[], silica: readonly Si
     phases: PHASES.filter((phase) =>
       CREW_TASKS.some((task) => TASKS[task].phase === phase && tasks[task] !== undefined),
     ),
-    breaksOut: tasks['break-out'] !== undefined,
+    breaksOut: BREAK_TASKS.some((task) => tasks[task] !== undefined),
     hasLoader: tools.some(({ machine }) => machine.kind === 'loader-with-breaker'),
     digs: tasks.dig !== undefined,
     hauls: tasks.haul !== undefined,
     pours: tasks.place !== undefined,
     mixesBags: supply === 'bags',
     hasBars: Object.values(input.slabs).some(({ reinforcement }) => reinforcement.kind === 'bars'),
-    takesMasonryDown: Object.values(input.existing).some(({ material }) => material === 'brick'),
+    takesMasonryDown: [...Object.values(input.existing), ...Object.values(input.hollow)].some(
+      ({ material }) => material === 'brick' || material === 'block',
+    ),
     isByThePublicWay: uses.includes('driveway') || uses.includes('walk'),
     silicaPhases: silica.map(({ phase }) => phase),
     hasSilicaOffTable: silica.some(({ onTable }) => !onTable),

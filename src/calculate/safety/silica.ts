@@ -1,6 +1,9 @@
+import { BREAK_TASKS } from '../breaking/index.ts';
 import type { CrewTask } from '../crew/index.ts';
 import type { Machine, MachineKind } from '../job.ts';
 import { type Apf, COLUMN_HR, type ControlCode, type SilicaRow, type SilicaRowName } from './silica-table.ts';
+
+const DEMOLITION: readonly CrewTask[] = BREAK_TASKS;
 
 /** Float noise of adding parts of a day; far below a minute. */
 const NOISE_HR = 1e-9;
@@ -33,7 +36,7 @@ export function missingControls(row: SilicaRow, present: ReadonlySet<ControlCode
 /**
  * The row of a task by the machine that does it; null where Table 1 has none.
  *
- * A loader breaks under (xvii) and digs under (xviii). A plate compactor is no heavy equipment and
+ * A loader breaks, and lifts what was sawn out, under (xvii): used in demolition. It digs under (xviii). A plate compactor is no heavy equipment and
  * stands on damp stone; bagged concrete mixed dry has no row at all.
  */
 export function rowOfTask(task: CrewTask, kind: MachineKind): SilicaRowName | null {
@@ -45,7 +48,7 @@ export function rowOfTask(task: CrewTask, kind: MachineKind): SilicaRowName | nu
     case 'jackhammer':
       return 'x';
     case 'loader-with-breaker':
-      return task === 'break-out' ? 'xvii' : 'xviii';
+      return DEMOLITION.includes(task) ? 'xvii' : 'xviii';
     case 'plate-compactor':
     case 'mixer':
       return null;

@@ -1,5 +1,4 @@
-import { cuFtToCuYd } from '../../units/index.ts';
-import { COMMON_PRACTICE, COMPANY_FIGURE, constant, type Figure, figure, given, num } from '../figure.ts';
+import { COMMON_PRACTICE, constant, type Figure, figure, given, num } from '../figure.ts';
 import type { Existing } from '../job.ts';
 import type { ShapeFigures } from '../outline/index.ts';
 import {
@@ -11,25 +10,28 @@ import {
   TWO_HAND_LIFT_LB,
   TWO_HAND_LIFT_SOURCE,
 } from './hand-work.ts';
-import { MATERIALS } from './materials.ts';
-import { loadFactor, looseVolume } from './swell.ts';
-import { flatVolumeCuFt, weightLb, weightLbPerSqFt } from './weight.ts';
+import { type AsHauledFigures, asHauledFigures } from './load-figures.ts';
+import {
+  looseVolumeFigure,
+  ownUnitWeight,
+  swellConstant,
+  unitWeightFigure,
+  weightFigure,
+} from './volume-figures.ts';
+import { flatVolumeCuFt } from './weight.ts';
 
-export type ExistingFigures = {
-  /** In place [lb/cu ft]. */
+export type ExistingFigures = AsHauledFigures & {
+  /** Of the thing alone, in place [lb/cu ft]. */
   readonly 'unit-weight': Figure;
-  /** In the box [lb/cu ft]. */
-  readonly 'loose-unit-weight': Figure;
-  readonly 'weight-per-sq-ft': Figure;
-  /** In place [cu ft]. */
+  /** In place, at the stated thickness [cu ft]. */
   readonly volume: Figure;
-  /** [lb] */
+  /** At the stated thickness, without what sticks to it [lb]. */
   readonly weight: Figure;
-  /** In the box [yd3]. */
+  /** In the box, as `weight` [yd3]. */
   readonly 'loose-volume': Figure;
   /** Full depth, along the house and what stays [ft]. */
   readonly 'saw-cut': Figure;
-  /** Side of a square piece that two hands lift [in]. */
+  /** Side of a square piece that two hands lift, as hauled [in]. */
   readonly 'hand-piece': Figure;
 };
 
@@ -40,15 +42,18 @@ export function existingFigures(existing: Existing, shape: ShapeFigures): Existi
   const swellRatio = swellConstant(existing.material);
   const thickness = given(`${path}.thickness`, thicknessIn, 'in');
 
-  const unitWeight = unitWeightFigure(existing, path);
-  const unitWeightLbPerCuFt = num(unitWeight);
-  const perSqFt = figure({
-    value: weightLbPerSqFt({ thicknessIn, unitWeightLbPerCuFt }),
-    unit: 'lb/sq ft',
-    decimals: 1,
-    formula: 'thicknessIn * unitWeightLbPerCuFt / 12',
-    inputs: { thicknessIn: thickness, unitWeightLbPerCuFt: unitWeight },
+  const unitWeight = unitWeightFigure({
+    material: existing.material,
+    own: ownUnitWeight(path, existing.unitWeightLbPerCuFt),
   });
+  const asHauled = asHauledFigures({
+    existing,
+    shape,
+    thicknessIn: thickness,
+    unitWeightLbPerCuFt: unitWeight,
+    swellRatio,
+  });
+  const perSqFt = asHauled['weight-per-sq-ft'];
   const volume = figure({
     value: flatVolumeCuFt({ areaSqFt: num(shape.area), thicknessIn }),
     unit: 'cu ft',
@@ -58,8 +63,7 @@ export function existingFigures(existing: Existing, shape: ShapeFigures): Existi
   });
   return {
     'unit-weight': unitWeight,
-    'loose-unit-weight': looseUnitWeightFigure(unitWeight, swellRatio),
-    'weight-per-sq-ft': perSqFt,
+    ...asHauled,
     volume,
     weight: weightFigure(volume, unitWeight),
     'loose-volume': looseVolumeFigure(volume, swellRatio),
@@ -83,66 +87,6 @@ export function existingFigures(existing: Existing, shape: ShapeFigures): Existi
       source: TWO_HAND_LIFT_SOURCE,
     }),
   };
-}
-
-function unitWeightFigure(existing: Existing, path: string): Figure {
-  const { material, unitWeightLbPerCuFt: ownLbPerCuFt } = existing;
-  const row = MATERIALS[material];
-  const input =
-    ownLbPerCuFt === null
-      ? constant(`${material} in place`, row.unitWeightLbPerCuFt, 'lb/cu ft', row.unitWeightSource)
-      : given(`${path}.unit-weight`, ownLbPerCuFt, 'lb/cu ft');
-  return figure({
-    value: num(input),
-    unit: 'lb/cu ft',
-    decimals: 1,
-    formula: 'unitWeightLbPerCuFt',
-    inputs: { unitWeightLbPerCuFt: input },
-    source: ownLbPerCuFt === null ? row.unitWeightSource : COMPANY_FIGURE,
-  });
-}
-
-export function swellConstant(material: keyof typeof MATERIALS) {
-  const row = MATERIALS[material];
-  return constant(`${material} swell in the box`, row.swellRatio, 'ratio', row.swellSource);
-}
-
-type SwellConstant = ReturnType<typeof swellConstant>;
-
-export function looseUnitWeightFigure(
-  unitWeightLbPerCuFt: Figure | SwellConstant,
-  swellRatio: SwellConstant,
-): Figure {
-  return figure({
-    value: num(unitWeightLbPerCuFt) * loadFactor(num(swellRatio)),
-    unit: 'lb/cu ft',
-    decimals: 1,
-    formula: 'unitWeightLbPerCuFt * (1 / (1 + swellRatio))',
-    inputs: { unitWeightLbPerCuFt, swellRatio },
-    source: swellRatio.source,
-  });
-}
-
-export function weightFigure(volumeCuFt: Figure, unitWeightLbPerCuFt: Figure | SwellConstant): Figure {
-  return figure({
-    value: weightLb({ volumeCuFt: num(volumeCuFt), unitWeightLbPerCuFt: num(unitWeightLbPerCuFt) }),
-    unit: 'lb',
-    decimals: 0,
-    formula: 'volumeCuFt * unitWeightLbPerCuFt',
-    inputs: { volumeCuFt, unitWeightLbPerCuFt },
-    source: unitWeightLbPerCuFt.source,
-  });
-}
-
-export function looseVolumeFigure(volumeCuFt: Figure, swellRatio: SwellConstant): Figure {
-  return figure({
-    value: cuFtToCuYd(looseVolume(num(volumeCuFt), num(swellRatio))),
-    unit: 'yd3',
-    decimals: 1,
-    formula: 'volumeCuFt * (1 + swellRatio) / 27',
-    inputs: { volumeCuFt, swellRatio },
-    source: swellRatio.source,
-  });
 }
 
 /** Labor by hand tools, from the fast to the slow crew of the published row. */

@@ -1,19 +1,39 @@
+import type { CoreProblem } from '../../problems/index.ts';
+import { formatFeetInches } from '../../units/index.ts';
 import type { Figure } from '../figure.ts';
 import type { Existing, Job, Stream } from '../job.ts';
 import type { OutlineResult } from '../outline/index.ts';
 import { pick, sumFigure, thingNamed } from '../parts.ts';
 import type { TopicResult } from '../topic.ts';
 import {
+  type Cargo,
+  flatCargo,
+  greenCargo,
+  hollowCargo,
+  oldStepsCargo,
+  postsCargo,
+  soilCargo,
+} from './cargo.ts';
+import { hollowProblem, outerRing } from './check-hollow.ts';
+import {
   type ExistingFigures,
   existingFigures,
   type HandLaborFigures,
   handLaborFigures,
 } from './existing-figures.ts';
+import { type GreenFigures, greenFigures } from './green-figures.ts';
 import { handRateFor } from './hand-work.ts';
+import { type HollowFigures, hollowFigures } from './hollow-figures.ts';
+import { oldStepsFigures } from './old-steps-figures.ts';
+import type { PartFigures } from './part-figures.ts';
+import { type PostFigures, postFigures } from './post-figures.ts';
 import { type SoilFigures, soilFigures } from './soil-figures.ts';
 
+export type { Cargo } from './cargo.ts';
 export type { ExistingFigures, HandLaborFigures } from './existing-figures.ts';
 export { handLaborHr, handPieceSideIn } from './hand-work.ts';
+export type { HollowFigures } from './hollow-figures.ts';
+export type { PartFigures } from './part-figures.ts';
 export type { SoilFigures } from './soil-figures.ts';
 export { loadFactor, looseVolume, swellRatio } from './swell.ts';
 export { flatVolumeCuFt, unitWeightOfPavingLbPerCuFt, weightLb, weightLbPerSqFt } from './weight.ts';
@@ -39,6 +59,10 @@ export type StreamFigures = {
 
 export type TearOutFigures = {
   readonly existing: Readonly<Record<string, ExistingFigures>>;
+  readonly hollow: Readonly<Record<string, HollowFigures>>;
+  readonly posts: Readonly<Record<string, PostFigures>>;
+  readonly 'old-steps': Readonly<Record<string, PartFigures>>;
+  readonly green: Readonly<Record<string, GreenFigures>>;
   /** Only of slabs under which soil is dug out. */
   readonly soil: Readonly<Record<string, SoilFigures>>;
   /** Labor by hand tools [labor h]; only where a rate is published for the thing. */
@@ -53,35 +77,26 @@ export type TearOutFigures = {
   };
 };
 
-/** Something that is hauled away, all of one stream. */
-export type Cargo = {
-  /** Of its own among all cargo. */
-  readonly name: string;
-  /** Id of the existing thing it comes off; null for soil dug out under a slab. */
-  readonly existingId: string | null;
-  readonly stream: Stream;
-  /** [lb] */
-  readonly weight: Figure;
-  /** In the box [yd3]. */
-  readonly 'loose-volume': Figure;
-  /** In the box [lb/cu ft]. */
-  readonly 'loose-unit-weight': Figure;
-  /** Null where it is not loaded by the square foot. */
-  readonly 'weight-per-sq-ft': Figure | null;
-};
-
 export type TearOutResult = TopicResult<TearOutFigures, { readonly cargo: readonly Cargo[] }>;
+
+type TearOutInput = {
+  readonly existing: Job['site']['existing'];
+  readonly hollow: Job['site']['hollow'];
+  readonly posts: Job['site']['posts'];
+  readonly oldSteps: Job['site']['oldSteps'];
+  readonly green: Job['site']['green'];
+  readonly slabs: Job['build']['slabs'];
+  readonly shapes: OutlineResult['figures'];
+  /** Of existing and hollow things, on the surface. */
+  readonly outlines: OutlineResult['data']['existing'];
+};
 
 /**
  * What goes: its weight from the volume in place, its loose volume for the box, by stream.
  *
  * @throws {RangeError} If the outline of something is missing.
  */
-export function calcTearOut(input: {
-  readonly existing: Job['site']['existing'];
-  readonly slabs: Job['build']['slabs'];
-  readonly shapes: OutlineResult['figures'];
-}): TearOutResult {
+export function calcTearOut(input: TearOutInput): TearOutResult {
   const existing: Record<string, ExistingFigures> = {};
   const handLabor: Record<string, HandLaborFigures> = {};
   for (const thing of Object.values(input.existing)) {
@@ -90,6 +105,10 @@ export function calcTearOut(input: {
     existing[thing.id] = figures;
     if (rate !== null) handLabor[thing.id] = handLaborFigures(figures.volume, rate);
   }
+  const hollows = hollowThings(input);
+  const posts = mapped(input.posts, postFigures);
+  const oldSteps = mapped(input.oldSteps, oldStepsFigures);
+  const green = mapped(input.green, greenFigures);
   const soil = Object.fromEntries(
     Object.values(input.slabs)
       .filter((slab) => slab.digIn > 0)
@@ -97,8 +116,16 @@ export function calcTearOut(input: {
   );
   const cargo = [
     ...Object.values(input.existing).map((thing) =>
-      cargoOf(thing, thingNamed(existing, thing.id, 'figures')),
+      flatCargo(thing, thingNamed(existing, thing.id, 'figures')),
     ),
+    ...Object.entries(hollows.figures).flatMap(([id, figures]) =>
+      hollowCargo(thingNamed(input.hollow, id, 'hollow thing'), figures),
+    ),
+    ...Object.entries(posts).map(([id, figures]) => postsCargo(id, figures)),
+    ...Object.values(input.oldSteps).map((steps) =>
+      oldStepsCargo(steps, thingNamed(oldSteps, steps.id, 'steps')),
+    ),
+    ...Object.entries(green).map(([id, figures]) => greenCargo(id, figures)),
     ...Object.entries(soil).map(([id, figures]) => soilCargo(id, figures)),
   ];
   const streams = streamFigures(cargo);
@@ -106,6 +133,10 @@ export function calcTearOut(input: {
   return {
     figures: {
       existing,
+      hollow: hollows.figures,
+      posts,
+      'old-steps': oldSteps,
+      green,
       soil,
       'hand-labor': handLabor,
       streams,
@@ -115,44 +146,35 @@ export function calcTearOut(input: {
       },
     },
     data: { cargo },
-    problems: [],
+    problems: [...Object.values(input.existing).flatMap(thickestProblems), ...hollows.problems],
   };
 }
 
-/** Yards sort concrete by whether steel is in it; the others by what they are. */
-function streamOfExisting(thing: Existing): Stream {
-  switch (thing.material) {
-    case 'concrete':
-      return thing.steel === 'none' ? 'clean-concrete' : 'concrete-with-steel';
-    case 'brick':
-      return 'masonry';
-    case 'asphalt':
-      return 'asphalt';
+function mapped<T, F>(
+  things: Readonly<Record<string, T>>,
+  figuresOf: (thing: T) => F,
+): Readonly<Record<string, F>> {
+  return Object.fromEntries(Object.entries(things).map(([id, thing]) => [id, figuresOf(thing)]));
+}
+
+/** Figures of what walls and footings have room in, problems of what they have not. */
+function hollowThings({ hollow, shapes, outlines }: Pick<TearOutInput, 'hollow' | 'shapes' | 'outlines'>) {
+  const figures: Record<string, HollowFigures> = {};
+  const problems: CoreProblem[] = [];
+  for (const thing of Object.values(hollow)) {
+    const outer = outerRing(thingNamed(outlines, thing.id, 'outline'));
+    const problem = hollowProblem(thing, outer);
+    if (problem !== null) problems.push(problem);
+    else figures[thing.id] = hollowFigures(thing, thingNamed(shapes.existing, thing.id, 'outline'), outer);
   }
+  return { figures, problems };
 }
 
-function cargoOf(thing: Existing, figures: ExistingFigures): Cargo {
-  return {
-    name: thing.id,
-    existingId: thing.id,
-    stream: streamOfExisting(thing),
-    weight: figures.weight,
-    'loose-volume': figures['loose-volume'],
-    'loose-unit-weight': figures['loose-unit-weight'],
-    'weight-per-sq-ft': figures['weight-per-sq-ft'],
-  };
-}
-
-function soilCargo(slabId: string, figures: SoilFigures): Cargo {
-  return {
-    name: slabId,
-    existingId: null,
-    stream: 'soil',
-    weight: figures.weight,
-    'loose-volume': figures['loose-volume'],
-    'loose-unit-weight': figures['loose-unit-weight'],
-    'weight-per-sq-ft': null,
-  };
+/** What may be thicker than its thickness is not thinner than it. */
+function thickestProblems({ id, thicknessIn, thickestIn }: Existing): readonly CoreProblem[] {
+  if (thickestIn === null || thickestIn >= thicknessIn) return [];
+  const parts = { thickest: formatFeetInches(thickestIn, 16), thickness: formatFeetInches(thicknessIn, 16) };
+  return [{ code: 'thickest-below-thickness', path: `site.existing.${id}.thickest`, parts }];
 }
 
 function streamFigures(cargo: readonly Cargo[]): TearOutFigures['streams'] {

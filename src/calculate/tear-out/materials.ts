@@ -21,6 +21,12 @@ import { unitWeightOfPavingLbPerCuFt } from './weight.ts';
  * brick     130 lb/cu ft, hard brick masonry: ASCE 7 commentary, the same table (from memory), the
  *           upper end of 100 to 130 in "Densities for Common Residential Construction Materials"
  *           (seen). Loose 0.7 ton/yd3, brick, broken: City of Oakland worksheet (seen).
+ * block     hollow concrete block. 135 lb/cu ft of block concrete, the upper end of 85 to 135 (Concrete
+ *           Masonry Association of California and Nevada, "Density", and "Densities for Common
+ *           Residential Construction Materials"; both seen). Of the wall 55 % is solid: common practice
+ *           for units 8 in wide, no source; a unit is hollow below 75 % (ASTM C90 until 2023, told in
+ *           ASTM work item WK89380, seen). Cells that are filled are heavier: the job says its own unit
+ *           weight. Loose 0.6 ton/yd3, block, broken: City of Oakland worksheet (seen).
  * asphalt   115 lb an inch and square yard (4,140 lb/yd3): training sheet as for concrete (seen).
  *           Loose 2,400 lb/yd3, debris, asphalt or concrete: California waste agency (seen).
  * soil      3,400 lb/yd3 in place and 2,700 loose, a swell of 26 %: a worked haul problem on
@@ -29,7 +35,15 @@ import { unitWeightOfPavingLbPerCuFt } from './weight.ts';
  *           compacted: 2,730; seen) is dry; what lies under a slab is not, and a load counted as
  *           dry soil would go over its payload. The same page has 3,000 lb/yd3 for wet earth once
  *           excavated (seen).
+ * gravel    120 lb/cu ft, sand and gravel, wet: ASCE 7 commentary, table of minimum densities (from
+ *           memory). Swell 15 %, sand and gravel: estimating textbook ch. 9, issuhub.com id 4050 (seen).
+ *           Loose that is 2,817 lb/yd3, between 2,600 dry and 3,120 wet (2,600 and 20 %: California
+ *           waste agency, seen).
  */
+
+/** Share of a wall of hollow block that is solid; common practice for units 8 in wide, no source. */
+const BLOCK_SOLID_RATIO = 0.55;
+const BLOCK_LB_PER_CU_FT = 135 * BLOCK_SOLID_RATIO;
 
 export type MaterialRow = {
   readonly unitWeightLbPerCuFt: number;
@@ -38,7 +52,7 @@ export type MaterialRow = {
   readonly swellSource: string;
 };
 
-export const MATERIALS: Readonly<Record<Material | 'soil', MaterialRow>> = {
+export const MATERIALS: Readonly<Record<Material | 'soil' | 'gravel', MaterialRow>> = {
   concrete: {
     unitWeightLbPerCuFt: lbPerCuYdToLbPerCuFt(4050),
     unitWeightSource:
@@ -52,6 +66,14 @@ export const MATERIALS: Readonly<Record<Material | 'soil', MaterialRow>> = {
     swellRatio: swellRatio({ inPlace: 130 * 27, loose: 1400 }),
     swellSource:
       'City of Oakland, "C&D Materials Conversion Worksheet": brick, broken, 0.7 ton/yd3 (seen), against 130 lb/cu ft in place',
+  },
+  block: {
+    unitWeightLbPerCuFt: BLOCK_LB_PER_CU_FT,
+    unitWeightSource:
+      '135 lb/cu ft of block concrete ("Densities for Common Residential Construction Materials", seen), of which 55 % is there in hollow block (common practice, no source)',
+    swellRatio: swellRatio({ inPlace: BLOCK_LB_PER_CU_FT * 27, loose: 1200 }),
+    swellSource:
+      'City of Oakland, "C&D Materials Conversion Worksheet": block, broken, 0.6 ton/yd3 (seen), against the unit weight of the wall',
   },
   asphalt: {
     unitWeightLbPerCuFt: unitWeightOfPavingLbPerCuFt(115),
@@ -68,5 +90,11 @@ export const MATERIALS: Readonly<Record<Material | 'soil', MaterialRow>> = {
     swellRatio: swellRatio({ inPlace: 3400, loose: 2700 }),
     swellSource:
       'worked haul problem, expertsmind.com question 30170401: soil 3,400 lb/yd3 in place, 2,700 loose (seen)',
+  },
+  gravel: {
+    unitWeightLbPerCuFt: 120,
+    unitWeightSource: 'ASCE 7 commentary, table of minimum densities: sand and gravel, wet (from memory)',
+    swellRatio: 0.15,
+    swellSource: 'estimating textbook ch. 9, issuhub.com id 4050: sand and gravel swell 15 % (seen)',
   },
 };

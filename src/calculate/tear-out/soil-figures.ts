@@ -1,8 +1,8 @@
 import { constant, type Figure, figure, given, num } from '../figure.ts';
 import type { Slab } from '../job.ts';
 import type { ShapeFigures } from '../outline/index.ts';
-import { looseUnitWeightFigure, looseVolumeFigure, swellConstant, weightFigure } from './existing-figures.ts';
 import { MATERIALS } from './materials.ts';
+import { looseUnitWeightFigure, looseVolumeFigure, swellConstant, weightFigure } from './volume-figures.ts';
 import { flatVolumeCuFt } from './weight.ts';
 
 export type SoilFigures = {

@@ -25,6 +25,7 @@ export type LayerName =
   | 'new-slab'
   | 'stays'
   | 'joints'
+  | 'bays'
   | 'photos'
   | 'dimensions'
   | 'labels'
@@ -44,7 +45,7 @@ export type PathPart =
     } & PaperPoint)
   | { readonly kind: 'close' };
 
-export type Dash = 'solid' | 'dash-dot';
+export type Dash = 'solid' | 'dash-dot' | 'dashed';
 
 export type PathPrimitive = {
   readonly kind: 'path';

@@ -1,4 +1,5 @@
 import { type LeaderLimits, placeLabelInside, placeLabelOutside } from './area-labels.ts';
+import { type MarkLimits, placeBayMarks } from './bay-marks.ts';
 import type { Box } from './boxes.ts';
 import { placeCornerTags } from './corner-tags.ts';
 import { placeRadii } from './curve-tags.ts';
@@ -9,7 +10,7 @@ import type { LabelTarget } from './label-targets.ts';
 import { outlineSegments, type Placement } from './paper.ts';
 import { photoBox, placePhotoNumbers } from './photos.ts';
 import { jointLine } from './plan-layers.ts';
-import type { PlanView } from './plan-view.ts';
+import { isMarked, type PlanView } from './plan-view.ts';
 import type { Room } from './room.ts';
 
 /** In which order numbers of joints and curves, dimensions, and labels with leaders look for their places. */
@@ -23,11 +24,12 @@ export type Lettering = {
   readonly dimensions: readonly Primitive[];
   readonly labels: readonly Primitive[];
   readonly joints: readonly Primitive[];
+  readonly bays: readonly Primitive[];
   readonly photos: readonly Primitive[];
   readonly boxes: readonly Box[];
 };
 
-/** The sheet with what has its fixed place: edges, joints, photo standpoints. */
+/** The sheet with what has its fixed place: edges, joints, lines of bays, photo standpoints. */
 function emptyRoom(view: PlanView, placement: Placement, zone: Room['zone']): Room {
   return {
     zone,
@@ -37,7 +39,7 @@ function emptyRoom(view: PlanView, placement: Placement, zone: Room['zone']): Ro
     ticks: [],
     segments: view.areas.flatMap((area) => [
       ...outlineSegments(placement, area.outline),
-      ...area.joints.map(({ line }) => {
+      ...[...area.joints.map(({ line }) => line), ...area.bays.lines].map((line) => {
         const { from, to } = jointLine(line, placement);
         return { from, to };
       }),
@@ -51,12 +53,15 @@ export function letter(
   targets: readonly LabelTarget[],
   placement: Placement,
   zone: Room['zone'],
-  limits: LeaderLimits,
+  limits: MarkLimits,
 ): Lettering | null {
+  const marked = emptyRoom(view, placement, zone);
+  const bays = placeBayMarks(view.areas, placement, marked, limits);
+  if (bays === null) return null;
   for (const order of orders) {
-    const room = emptyRoom(view, placement, zone);
+    const room = { ...marked, boxes: [...marked.boxes], thinLines: [...marked.thinLines], ticks: [] };
     const made = letterInOrder(view, targets, placement, room, { order, limits });
-    if (made !== null) return made;
+    if (made !== null) return { ...made, bays };
   }
   return null;
 }
@@ -67,10 +72,12 @@ function letterInOrder(
   placement: Placement,
   room: Room,
   manner: { readonly order: Order; readonly limits: LeaderLimits },
-): Lettering | null {
+): Omit<Lettering, 'bays'> | null {
   const labels: Primitive[] = [];
   const dimensions: Primitive[] = [];
   const left: LabelTarget[] = [];
+  // On a plan of bays the numbers come first: a name without room is left out, and no radius is wanted.
+  const isSecond = isMarked({ areas });
   for (const target of targets) {
     const inside = placeLabelInside(target, placement, room);
     if (inside === null) left.push(target);
@@ -82,12 +89,12 @@ function letterInOrder(
     if (step === 'dimensions') dimensions.push(...placeDimensions(areas, placement, room));
     if (step === 'joints') joints.push(...placeJointTags(areas, placement, room));
     if (step === 'corners') joints.push(...placeCornerTags(areas, placement, room));
-    if (step === 'curves') dimensions.push(...placeRadii(areas, words.radius, placement, room));
+    if (step === 'curves' && !isSecond) dimensions.push(...placeRadii(areas, words.radius, placement, room));
     if (step !== 'labels') continue;
     for (const target of left) {
       const outside = placeLabelOutside(target, placement, room, manner.limits);
-      if (outside === null) return null;
-      labels.push(...outside);
+      if (outside === null && !isSecond) return null;
+      labels.push(...(outside ?? []));
     }
   }
   const boxes = [...room.boxes, ...room.symbols];

@@ -67,6 +67,10 @@ export function jointLine(joint: Line, placement: Placement): LinePrimitive {
   };
 }
 
+export function bayLine(line: Line, placement: Placement): LinePrimitive {
+  return { ...jointLine(line, placement), dash: 'dashed' };
+}
+
 /** The border of the sheet, with the title strip along its foot. */
 export function frame(
   widthIn: number,

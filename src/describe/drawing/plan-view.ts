@@ -1,6 +1,9 @@
 import type { Line, Outline, Point } from '../../geometry/index.ts';
 import type { UnitSystem } from './scales.ts';
 
+/** What stands in a bay; `at` lies in it. */
+export type BayMark = { readonly number: string; readonly area: string; readonly at: Point };
+
 export type PlanArea = {
   readonly label: string;
   readonly outline: Outline;
@@ -13,6 +16,12 @@ export type PlanArea = {
   readonly corners: readonly { readonly text: string; readonly at: Point }[];
   /** Names of what is left out; `at` lies in a hole of the outline. */
   readonly holes: readonly { readonly label: string; readonly at: Point }[];
+  /** Bays to chalk, one a load: the lines between them, what stands in each, and where the tape is hooked. */
+  readonly bays: {
+    readonly lines: readonly Line[];
+    readonly marks: readonly BayMark[];
+    readonly hooks: readonly { readonly text: string; readonly at: Point }[];
+  };
   /** A length of this area as it is written on the drawing. */
   readonly dimension: (lengthIn: number) => string;
 };
@@ -46,3 +55,8 @@ export type PlanView = {
     readonly north: string;
   };
 };
+
+/** Whether bays are numbered on the plan. */
+export function isMarked({ areas }: Pick<PlanView, 'areas'>): boolean {
+  return areas.some(({ bays }) => bays.marks.length > 0);
+}

@@ -1,5 +1,6 @@
 import { type Bounds, boundsOf } from '../../geometry/index.ts';
 import type { LeaderLimits } from './area-labels.ts';
+import { bayStyles } from './bay-block.ts';
 import { dimensionRoomIn, dimensionStyle } from './candidate.ts';
 import type { Drawing, Layer, Scale } from './drawing.ts';
 import { jointTagStyle } from './joint-tags.ts';
@@ -7,8 +8,8 @@ import { areaLabelStyle, holeLabelStyle, type LabelTarget, labelTargets } from '
 import { type Lettering, letter } from './lettering.ts';
 import { type Placement, toPaper } from './paper.ts';
 import { photoPrimitives, photoStyle } from './photos.ts';
-import { areaLayer, frame, frameInsetIn, jointLine } from './plan-layers.ts';
-import type { PlanArea, PlanView } from './plan-view.ts';
+import { areaLayer, bayLine, frame, frameInsetIn, jointLine } from './plan-layers.ts';
+import { isMarked, type PlanArea, type PlanView } from './plan-view.ts';
 import { scalesOf } from './scales.ts';
 import { titleStrip } from './strip.ts';
 import { textWidthIn } from './text-width.ts';
@@ -22,10 +23,18 @@ const leaderLimits: readonly LeaderLimits[] = [
   { mostIn: Infinity, mayCrossLines: true },
 ];
 
+/** Among bays a name may be left out: it is not looked for over the whole sheet. */
+const leaderLimitsAmongBays: readonly LeaderLimits[] = [
+  { mostIn: 1.5, mayCrossLines: false },
+  { mostIn: 1.5, mayCrossLines: true },
+];
+
 /**
  * A plan of one or more areas at the largest standard scale that fits the sheet with its dimensions and
  * labels. A joint's or a photograph's number that has no free place is left out; an area's or a hole's
- * label only where the sheet would hold no plan with it: first those of holes, then all of them.
+ * label only where the sheet would hold no plan with it: first those of holes, then all of them. Where bays
+ * are drawn their numbers come first: a label without room is left out, and a number only where no scale has
+ * room for all of them.
  *
  * @throws {RangeError} If there is no area, a name uses a character outside the font, a named hole is
  *                      none, or the sheet is too small for the shapes at any scale.
@@ -36,9 +45,13 @@ export function drawPlan(view: PlanView): Drawing {
   const ordered = { ...view, areas: inOrderOfRole(view.areas) };
   // Names may have no place at any scale: on half a page, or among dozens of shapes. The plan is worth more.
   const withoutHoles = ordered.areas.map((area) => ({ ...area, holes: [] }));
-  for (const targets of [labelTargets(ordered.areas), labelTargets(withoutHoles), []]) {
+  const allTargets = labelTargets(ordered.areas);
+  const tries = isMarked(ordered)
+    ? [false, true].map((mayLeaveOut) => ({ targets: allTargets, mayLeaveOut }))
+    : [allTargets, labelTargets(withoutHoles), []].map((targets) => ({ targets, mayLeaveOut: false }));
+  for (const { targets, mayLeaveOut } of tries) {
     for (const scale of scalesOf(view.system)) {
-      const drawing = drawAtScale(ordered, targets, bounds, scale);
+      const drawing = drawAtScale(ordered, { targets, mayLeaveOut }, bounds, scale);
       if (drawing !== null) return drawing;
     }
   }
@@ -49,7 +62,7 @@ export function drawPlan(view: PlanView): Drawing {
 
 function drawAtScale(
   view: PlanView,
-  targets: readonly LabelTarget[],
+  lettered: { readonly targets: readonly LabelTarget[]; readonly mayLeaveOut: boolean },
   bounds: Bounds,
   scale: Scale,
 ): Drawing | null {
@@ -81,17 +94,21 @@ function drawAtScale(
     rightIn: sheet.widthIn - 2 * frameInsetIn,
     bottomIn: planHeightIn - frameInsetIn,
   };
-  const lettering = leaderLimits.reduce<Lettering | null>(
-    (found, limits) => found ?? letter(view, targets, placement, zone, limits),
+  const lettering = (isMarked(view) ? leaderLimitsAmongBays : leaderLimits).reduce<Lettering | null>(
+    (found, limits) =>
+      found ??
+      letter(view, lettered.targets, placement, zone, { ...limits, mayLeaveOut: lettered.mayLeaveOut }),
     null,
   );
   if (lettering === null) return null;
 
   const joints = view.areas.flatMap((area) => area.joints.map(({ line }) => jointLine(line, placement)));
+  const bays = view.areas.flatMap((area) => area.bays.lines.map((line) => bayLine(line, placement)));
   const photos = view.photoPoints.flatMap((point) => photoPrimitives(point, placement));
   const layers: Layer[] = [
     ...(['stays', 'goes', 'new'] as const).map((role) => areaLayer(view, role, placement, lettering.boxes)),
     { name: 'joints', primitives: [...joints, ...lettering.joints] },
+    { name: 'bays', primitives: [...bays, ...lettering.bays] },
     { name: 'photos', primitives: [...photos, ...lettering.photos] },
     { name: 'dimensions', primitives: lettering.dimensions },
     { name: 'labels', primitives: lettering.labels },
@@ -129,10 +146,14 @@ function boundsOfAll(view: PlanView): Bounds {
 
 /** Asked of every text given, so that a character outside the font is refused by name before any layout. */
 function refuseUnknownCharacters({ areas, photoPoints }: PlanView): void {
-  for (const { label, holes, tags, joints } of areas) {
+  for (const { label, holes, tags, joints, bays } of areas) {
     textWidthIn(label, areaLabelStyle);
     for (const hole of holes) textWidthIn(hole.label, holeLabelStyle);
     for (const { text } of tags) textWidthIn(text, dimensionStyle);
+    for (const style of bayStyles) {
+      for (const { number, area } of bays.marks) textWidthIn(`${number}${area}`, style);
+      for (const { text } of bays.hooks) textWidthIn(text, style);
+    }
     for (const { tag } of joints) textWidthIn(tag ?? '', jointTagStyle);
   }
   for (const { text } of photoPoints) textWidthIn(text, photoStyle);

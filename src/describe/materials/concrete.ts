@@ -1,12 +1,8 @@
 import { num } from '../../calculate/figure.ts';
-import type { JobResults } from '../../calculate/index.ts';
-import type { Job } from '../../calculate/job.ts';
 import { cuFtToCuYd, formatMoney, Usd } from '../../units/index.ts';
-import type { Words } from '../../words/index.ts';
-import { type Show, showDate } from '../show/index.ts';
+import { showDate } from '../show/index.ts';
 import type { FactView, ListView, MaterialsView } from '../views.ts';
-
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
+import type { Made } from './made.ts';
 
 /** Net, named allowances, order, and what to say to the plant; or the bags. */
 export function concreteView(made: Made): MaterialsView['concrete'] {

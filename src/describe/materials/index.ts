@@ -1,19 +1,22 @@
-import { num } from '../../calculate/figure.ts';
 import type { JobResults } from '../../calculate/index.ts';
 import type { Job } from '../../calculate/job.ts';
 import type { Words } from '../../words/index.ts';
 import { frameOf } from '../parts/frame.ts';
 import { frameFactsOf } from '../parts/frame-facts.ts';
-import { steelWords } from '../parts/steel-words.ts';
-import { end, row, start, tableOrNull } from '../parts/tables.ts';
-import { type Show, showIn } from '../show/index.ts';
-import type { MaterialsView, TableView } from '../views.ts';
+import { showIn } from '../show/index.ts';
+import type { MaterialsView, SpreadsheetView } from '../views.ts';
 import { concreteView } from './concrete.ts';
-import { formsTable } from './forms.ts';
-import { baseFacts, fleetTable, loadNotes, loadsTable, streamsTable } from './loads.ts';
-import { shoppingView } from './shopping.ts';
-
-export { loadsSpreadsheet } from './loads-spreadsheet.ts';
+import { fleetSheet, fleetTable } from './fleet.ts';
+import { formsSheet, formsTable } from './forms.ts';
+import { baseFacts, loadNotes, loadsTable } from './loads.ts';
+import { loadsSpreadsheet } from './loads-spreadsheet.ts';
+import { placesTable } from './places.ts';
+import { shoppingSheet, shoppingView } from './shopping.ts';
+import { steelSheet, steelTable } from './steel.ts';
+import { perLoadSheet, streamsSheet, streamsTable } from './streams.ts';
+import { tieDownsView } from './tie-downs.ts';
+import { tripsSheet, tripsTable } from './trips.ts';
+import { whyTable } from './why.ts';
 
 /** The materials and haul plan: for who orders and drives. */
 export function describeMaterials(job: Job, results: JobResults, words: Words): MaterialsView {
@@ -22,8 +25,12 @@ export function describeMaterials(job: Job, results: JobResults, words: Words): 
     frame: frameOf('materials', frameFactsOf(job), words),
     loads: loadsTable(made),
     loadNotes: loadNotes(made),
+    trips: tripsTable(made),
+    why: whyTable(made),
+    places: placesTable(made),
     streams: streamsTable(made),
     fleet: fleetTable(made),
+    tieDowns: tieDownsView(made),
     base: baseFacts(made),
     concrete: concreteView(made),
     steel: steelTable(made),
@@ -32,20 +39,23 @@ export function describeMaterials(job: Job, results: JobResults, words: Words): 
   };
 }
 
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
-
-function steelTable({ job, results, show, words }: Made): TableView | null {
-  const say = words.materials.steel;
-  const { suppliers } = job.company;
-  const rows = Object.values(job.build.slabs).flatMap((slab) => {
-    const figures = results.reinforcement.figures.slabs[slab.id];
-    if (figures === undefined) return [];
-    const { what, amount } = steelWords({ slab, figures, stockIn: suppliers.bars.stockIn, show, words });
-    return [row(slab.label, what, amount, show.weight(num(figures.weight)), show.count(num(figures.chairs)))];
-  });
-  return tableOrNull(
-    say.caption,
-    [start(say.slab), start(say.what), end(say.amount), end(say.weight), end(say.chairs)],
-    rows,
-  );
+/** What is hauled, laid and bought, as sheets of a workbook in the order of the page, without empty ones. */
+export function materialsSpreadsheets(
+  job: Job,
+  results: JobResults,
+  words: Words,
+): { readonly loads: SpreadsheetView | null; readonly materials: readonly SpreadsheetView[] } {
+  const made = { job, results, show: showIn(job.unitSystem), words };
+  const loads = loadsSpreadsheet(made);
+  const sheets = [
+    loads,
+    tripsSheet(made),
+    streamsSheet(made),
+    perLoadSheet(made),
+    fleetSheet(made),
+    steelSheet(made),
+    formsSheet(made),
+    shoppingSheet(made),
+  ];
+  return { loads, materials: sheets.filter((sheet) => sheet !== null) };
 }

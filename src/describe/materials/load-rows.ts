@@ -1,13 +1,6 @@
-import type { Decimal } from 'decimal.js';
-import type { JobResults } from '../../calculate/index.ts';
-import type { Job } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
-import { formatMoney } from '../../units/index.ts';
-import type { Words } from '../../words/index.ts';
 import { loadedWords } from '../parts/loaded-words.ts';
-import type { Show } from '../show/index.ts';
-
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
+import type { Made } from './made.ts';
 
 /** One load, each quantity as a number in the core's unit and as the pages show it. */
 export type LoadRow = {
@@ -23,8 +16,6 @@ export type LoadRow = {
   readonly fill: string;
   readonly trailer: string;
   readonly place: string;
-  readonly feeUsd: Decimal;
-  readonly fee: string;
   readonly back: string;
 };
 
@@ -42,8 +33,6 @@ export function loadRows({ job, results, show, words }: Made): readonly LoadRow[
     fill: show.size(load.fillIn),
     trailer: thingNamed(job.company.trailers, load.trailer, 'trailer').label,
     place: thingNamed(job.company.places, load.place, 'place').label,
-    feeUsd: load.feeUsd,
-    fee: formatMoney(load.feeUsd),
-    back: load.returns === 'base' ? say.base : say.empty,
+    back: load.returns === 'base' ? say.base(show.tons(load.baseLb)) : say.empty,
   }));
 }

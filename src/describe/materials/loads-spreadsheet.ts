@@ -1,29 +1,24 @@
-import type { JobResults } from '../../calculate/index.ts';
-import type { Job } from '../../calculate/job.ts';
 import type { Words } from '../../words/index.ts';
-import { showIn } from '../show/index.ts';
-import type { SpreadsheetCell, SpreadsheetView } from '../views.ts';
+import type { SpreadsheetView } from '../views.ts';
 import { type LoadRow, loadRows } from './load-rows.ts';
-
-type Column = { readonly heading: string; readonly cell: (load: LoadRow) => SpreadsheetCell };
+import type { Made } from './made.ts';
+import { type SheetColumn, sheetOrNull } from './sheet.ts';
 
 /**
- * The loads for a spreadsheet, a row a load: each quantity as a number to reckon with, in lb, sq ft, in
- * and $ whatever the job is shown in, and beside it as the page shows it. It has no row of totals, which
+ * The loads for a spreadsheet, a row a load: each quantity as a number to reckon with, in lb, sq ft and
+ * in whatever the job is shown in, and beside it as the page shows it. It has no row of totals, which
  * a sum down the column would count again; the scale ticket is empty, to be filled in. Null without loads.
  */
-export function loadsSpreadsheet(job: Job, results: JobResults, words: Words): SpreadsheetView | null {
-  const rows = loadRows({ job, results, show: showIn(job.unitSystem), words });
-  const columns = columnsIn(words);
-  return rows.length === 0
-    ? null
-    : {
-        headings: columns.map(({ heading }) => heading),
-        rows: rows.map((load) => columns.map(({ cell }) => cell(load))),
-      };
+export function loadsSpreadsheet(made: Made): SpreadsheetView | null {
+  const { words } = made;
+  return sheetOrNull({
+    name: words.materials.sheets.loads,
+    columns: columnsIn(words),
+    rows: loadRows(made),
+  });
 }
 
-function columnsIn(words: Words): readonly Column[] {
+function columnsIn(words: Words): readonly SheetColumn<LoadRow>[] {
   const { loads: say, loadsSpreadsheet: asNumber } = words.materials;
   return [
     { heading: say.load, cell: (load) => load.number },
@@ -36,8 +31,6 @@ function columnsIn(words: Words): readonly Column[] {
     { heading: asNumber.fill, cell: ({ fillIn }) => fillIn },
     { heading: say.fill, cell: ({ fill }) => fill },
     { heading: say.place, cell: ({ place }) => place },
-    { heading: asNumber.fee, cell: ({ feeUsd }) => feeUsd },
-    { heading: say.fee, cell: ({ fee }) => fee },
     { heading: say.back, cell: ({ back }) => back },
     { heading: say.ticket, cell: () => null },
   ];

@@ -1,16 +1,14 @@
 import { num } from '../../calculate/figure.ts';
+import { COMMERCIAL_VEHICLE_LB } from '../../calculate/findings/index.ts';
 import type { JobResults } from '../../calculate/index.ts';
-import type { DumpPlace, Job, Stream } from '../../calculate/job.ts';
+import type { Job } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
-import { formatMoney, sumUsd } from '../../units/index.ts';
-import type { Words } from '../../words/index.ts';
 import { plateHours } from '../parts/plate-hours.ts';
-import { end, row, start, tableOrNull, totalRow } from '../parts/tables.ts';
-import { type Show, showFigure } from '../show/index.ts';
+import { row, tableOrNull, totalRow } from '../parts/tables.ts';
 import { type TableView, WRITE_LINE } from '../views.ts';
 import { type LoadRow, loadRows } from './load-rows.ts';
-
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
+import type { Made } from './made.ts';
+import { paceNote } from './trips.ts';
 
 type Column = {
   readonly heading: string;
@@ -58,7 +56,6 @@ function loadColumns({ job, results, show, words }: Made, loads: readonly LoadRo
   });
   const trailer = first(say.trailer, (load) => load.trailer);
   const totalLb = loads.reduce((sumLb, load) => sumLb + load.weightLb, 0);
-  const feesUsd = sumUsd(loads.map(({ feeUsd }) => feeUsd));
   return [
     last(say.load, ({ number }) => `${number}`, say.total),
     first(say.what, ({ from }) => from),
@@ -67,22 +64,25 @@ function loadColumns({ job, results, show, words }: Made, loads: readonly LoadRo
     last(say.fill, ({ fill }) => fill),
     ...(trailersUsed(job, results).length === 1 ? [] : [trailer]),
     first(say.place, ({ place }) => place),
-    last(say.fee, ({ fee }) => fee, formatMoney(feesUsd)),
     first(say.back, ({ back }) => back),
     first(say.ticket, () => WRITE_LINE),
   ];
 }
 
-export function loadNotes({ job, results, show, words }: Made): readonly string[] {
+export function loadNotes(made: Made): readonly string[] {
+  const { job, results, show, words } = made;
   const say = words.materials.loadNotes;
   const { base, total } = results.haul.figures;
   if (results.haul.data.loads.length === 0) return [];
   const baseLoads = num(base.loads);
   return [
     say.trips(show.count(num(total.trips)), show.hours(num(total.hours)), show.distance(num(total.miles))),
-    ...(num(base.delivered) === 1 ? [say.delivered] : []),
+    ...(num(base.deliveries) > 0
+      ? [say.delivered(show.tons(results.haul.data.deliveredLb), num(base.deliveries))]
+      : []),
     ...(baseLoads > 0 ? [say.base(baseLoads, num(base.paired))] : []),
-    ...placesUsed(job, results).map(({ label, address }) => say.place(label, address)),
+    ...paceNote(made),
+    ...assumedNotes(made),
     say.weigh,
     ...trailersUsed(job, results).map((id) =>
       say.governs(
@@ -91,69 +91,36 @@ export function loadNotes({ job, results, show, words }: Made): readonly string[
         words.materials.governing[thingNamed(results.haul.data.governing, id, 'trailer')],
       ),
     ),
+    ...commercialNotes(made),
     say.tarp,
   ];
 }
 
-/** Where loads go to or base comes from. */
-function placesUsed(job: Job, results: JobResults): readonly DumpPlace[] {
-  const { loads, baseFrom } = results.haul.data;
-  const used = new Set([...loads.map(({ place }) => place), ...(baseFrom === null ? [] : [baseFrom.place])]);
-  return [...used].map((id) => thingNamed(job.company.places, id, 'place'));
+/** How thick loads take for granted what nobody has seen the edge of. */
+function assumedNotes({ job, results, show, words }: Made): readonly string[] {
+  return Object.values(job.site.existing).flatMap(({ id, label, thicknessIs, thicknessIn }) => {
+    if (thicknessIs === 'measured') return [];
+    const figures = thingNamed(results.tearOut.figures.existing, id, 'existing thing');
+    const thickest = show.size(num(figures['load-thickness']));
+    return [words.materials.loadNotes.assumed(label, show.size(thicknessIn), thickest)];
+  });
+}
+
+/** What truck and trailers are rated for together, where federal rules for carriers may start. */
+function commercialNotes({ job, results, show, words }: Made): readonly string[] {
+  const say = words.materials.loadNotes;
+  const rated = Object.entries(results.checks.fleet).flatMap(([id, figures]) => {
+    const ratingLb = num(figures['combination-rating']);
+    if (ratingLb < COMMERCIAL_VEHICLE_LB) return [];
+    const { label } = thingNamed(job.company.trailers, id, 'trailer');
+    return [say.rated(job.company.towVehicle.label, label, show.weight(ratingLb))];
+  });
+  return rated.length === 0 ? [] : [...rated, say.commercial(show.weight(COMMERCIAL_VEHICLE_LB))];
 }
 
 function trailersUsed(job: Job, results: JobResults): readonly string[] {
   const used = new Set(results.haul.data.loads.map(({ trailer }) => trailer));
   return job.plan.trailers.filter((id) => used.has(id));
-}
-
-export function streamsTable({ results, show, words }: Made): TableView | null {
-  const say = words.materials.streams;
-  const { streams } = results.haul.figures;
-  const rows = Object.entries(streams).map(([stream, figures]) => {
-    const torn = results.tearOut.figures.streams[stream as Stream];
-    const perLoad = Object.values(figures['sq-ft-per-load']).map((one) => show.area(num(one)));
-    return row(
-      words.materials.streamNames[stream as Stream],
-      torn === undefined ? '' : show.weight(num(torn.weight)),
-      torn === undefined ? '' : show.volume(num(torn['loose-volume'])),
-      show.count(num(figures.loads)),
-      perLoad.join(', '),
-      showFigure(figures.fee),
-    );
-  });
-  const { total } = results.haul.figures;
-  const totals = totalRow(
-    say.total,
-    show.weight(num(results.tearOut.figures.total.weight)),
-    '',
-    show.count(Object.values(streams).reduce((sum, { loads }) => sum + num(loads), 0)),
-    '',
-    showFigure(total.fees),
-  );
-  return tableOrNull(
-    say.caption,
-    [start(say.stream), end(say.weight), end(say.loose), end(say.loads), end(say.perLoad), end(say.fees)],
-    rows.length === 0 ? [] : [...rows, totals],
-  );
-}
-
-export function fleetTable({ job, results, show, words }: Made): TableView | null {
-  const say = words.materials.fleet;
-  const rows = job.plan.trailers.map((id) => {
-    const figures = thingNamed(results.haul.figures.trailers, id, 'trailer');
-    return row(
-      thingNamed(job.company.trailers, id, 'trailer').label,
-      show.weight(num(figures.payload)),
-      words.materials.governing[thingNamed(results.haul.data.governing, id, 'trailer')],
-      show.volume(num(figures['box-volume'])),
-    );
-  });
-  return tableOrNull(
-    say.caption(job.company.towVehicle.label),
-    [start(say.trailer), end(say.payload), start(say.decides), end(say.box)],
-    rows,
-  );
 }
 
 export function baseFacts({ results, show, words }: Made) {

@@ -3,6 +3,7 @@ import type { Job } from '../../calculate/job.ts';
 import { formatMoney, formatNumber, Usd } from '../../units/index.ts';
 import type { Words } from '../../words/index.ts';
 import type { FindingView } from '../views.ts';
+import { goneLabel } from './gone-thing.ts';
 
 /** What is common practice or the company's own was not read anywhere, and is not from memory either. */
 const HAS_NO_SOURCE = /^(common practice|definition|the company)/;
@@ -45,7 +46,7 @@ function placeText(job: Job, where: string, words: Words): string {
       (id) =>
         slabs[id]?.label ??
         steps[id]?.label ??
-        job.site.existing[id]?.label ??
+        goneLabel(job, id) ??
         job.company.trailers[id]?.label ??
         streamName(id, words) ??
         spotName(id, words) ??

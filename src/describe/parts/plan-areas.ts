@@ -1,6 +1,6 @@
 import { num } from '../../calculate/figure.ts';
 import type { JobResults } from '../../calculate/index.ts';
-import type { Existing, Job, Slab } from '../../calculate/job.ts';
+import type { Existing, Hollow, Job, Slab } from '../../calculate/job.ts';
 import { type CutOutOnPlan, type Lies, surfaceToPlan } from '../../calculate/outline/index.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import type { PublicText } from '../../calculate/text.ts';
@@ -8,6 +8,8 @@ import type { Line } from '../../geometry/index.ts';
 import type { Words } from '../../words/index.ts';
 import type { Show } from '../show/index.ts';
 import type { PlanArea } from './plan-drawing.ts';
+
+const NO_BAYS: PlanArea['bays'] = { lines: [], marks: [], hooks: [] };
 
 /** A slab on the level plan, for anyone: its outline, joints, and what is left out of it. */
 export function slabArea(results: JobResults, slab: Slab): PlanArea {
@@ -24,6 +26,7 @@ export function slabArea(results: JobResults, slab: Slab): PlanArea {
     tags: [],
     corners: [],
     holes: holesOf(data.cutOuts.slabs[slab.id]),
+    bays: NO_BAYS,
   };
 }
 
@@ -59,10 +62,19 @@ export function slabAreasForCrew(
   });
 }
 
-/** What goes, on the level plan. */
+/** Flat things that go, on the level plan. */
 export function existingAreas(job: Job, results: JobResults): readonly PlanArea[] {
+  return areasOf(Object.values(job.site.existing), results);
+}
+
+/** All that goes, flat or hollow, on the level plan. */
+export function goneAreas({ site }: Job, results: JobResults): readonly PlanArea[] {
+  return areasOf([...Object.values(site.existing), ...Object.values(site.hollow)], results);
+}
+
+function areasOf(things: readonly (Existing | Hollow)[], results: JobResults): readonly PlanArea[] {
   const { data } = results.outline;
-  return Object.values(job.site.existing).map((thing) => ({
+  return things.map((thing) => ({
     label: withPieces(thing),
     outline: thingNamed(data.plans.existing, thing.id, 'thing'),
     role: 'goes' as const,
@@ -70,11 +82,12 @@ export function existingAreas(job: Job, results: JobResults): readonly PlanArea[
     tags: [],
     corners: [],
     holes: holesOf(data.cutOuts.existing[thing.id]),
+    bays: NO_BAYS,
   }));
 }
 
 /** A shape by its name, and the names of the pieces that were added to it: no word of ours between them. */
-function withPieces({ label, shape }: Slab | Existing): PublicText {
+function withPieces({ label, shape }: Slab | Existing | Hollow): PublicText {
   const pieces = Object.values(shape.added).map((piece) => piece.label);
   return [label, ...pieces].join(' + ') as PublicText;
 }

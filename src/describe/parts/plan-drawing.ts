@@ -11,6 +11,13 @@ export type PlanArea = Pick<DrawnArea, 'outline' | 'role'> & {
   readonly tags: readonly (DrawnArea['tags'][number] & { readonly text: PublicText })[];
   readonly corners: readonly (DrawnArea['corners'][number] & { readonly text: PublicText })[];
   readonly holes: readonly (DrawnArea['holes'][number] & { readonly label: PublicText })[];
+  readonly bays: Pick<DrawnArea['bays'], 'lines'> & {
+    readonly marks: readonly (DrawnArea['bays']['marks'][number] & {
+      readonly number: PublicText;
+      readonly area: PublicText;
+    })[];
+    readonly hooks: readonly (DrawnArea['bays']['hooks'][number] & { readonly text: PublicText })[];
+  };
 };
 
 /** Paper left for a drawing across the page, inside the margins [in]. */

@@ -1,4 +1,4 @@
-import type { Exposure, Finish, Reinforcement, UnitSystem, Use } from '../../calculate/job.ts';
+import type { Coating, Exposure, Finish, Reinforcement, UnitSystem, Use } from '../../calculate/job.ts';
 import type { Price } from '../../calculate/price/index.ts';
 import type { PublicText } from '../../calculate/text.ts';
 import type { FrameFacts } from '../parts/frame.ts';
@@ -48,8 +48,24 @@ export type ProposalFacts = {
       readonly label: PublicText;
       readonly areaSqFt: number;
       readonly thicknessIn: number;
-      readonly isMeasured: boolean;
+      /** Null where it was measured. */
+      readonly thickestIn: number | null;
+      readonly coating: Coating['kind'] | null;
     }[];
+    readonly hollow: readonly {
+      readonly label: PublicText;
+      readonly wallIn: number;
+      readonly heightIn: number;
+      readonly hasFooting: boolean;
+      readonly fill: 'soil' | 'gravel' | 'concrete' | null;
+    }[];
+    readonly posts: readonly { readonly label: PublicText; readonly count: number }[];
+    readonly oldSteps: readonly {
+      readonly label: PublicText;
+      readonly riserCount: number;
+      readonly widthIn: number;
+    }[];
+    readonly green: readonly { readonly label: PublicText; readonly looseCuYd: number }[];
     readonly soilUnder: readonly PublicText[];
     readonly totalLb: number;
   };

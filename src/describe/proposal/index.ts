@@ -66,18 +66,51 @@ function summaryFacts(facts: ProposalFacts, words: Words): ProposalView['summary
 
 function removalList(facts: ProposalFacts, show: Show, words: Words): ListView<PublicText> | null {
   const say = words.proposal.removal;
-  const { things, soilUnder, totalLb } = facts.removal;
-  if (things.length === 0 && soilUnder.length === 0) return null;
+  const { things, hollow, posts, oldSteps, green, soilUnder, totalLb } = facts.removal;
+  const items = [
+    ...things.map((thing) => removalItem(thing, show, words)),
+    ...hollow.map((thing) => hollowItem(thing, show, words)),
+    ...posts.map(({ label, count }) => say.posts(label, show.count(count))),
+    ...oldSteps.map(({ label, riserCount, widthIn }) =>
+      say.oldSteps(label, show.count(riserCount), show.length(widthIn)),
+    ),
+    ...green.map(({ label, looseCuYd }) => say.green(label, show.volume(looseCuYd))),
+    ...soilUnder.map(say.soil),
+  ];
+  if (items.length === 0) return null;
   return {
     heading: say.heading,
     items: [
-      ...things.map(({ label, areaSqFt, thicknessIn, isMeasured }) =>
-        (isMeasured ? say.item : say.assumed)(label, show.area(areaSqFt), show.size(thicknessIn)),
-      ),
-      ...soilUnder.map(say.soil),
-      say.total(show.tons(totalLb)),
+      ...items,
+      (things.some(({ thickestIn }) => thickestIn !== null) ? say.totalUpTo : say.total)(show.tons(totalLb)),
     ],
   };
+}
+
+function removalItem(
+  thing: ProposalFacts['removal']['things'][number],
+  show: Show,
+  words: Words,
+): PublicText {
+  const say = words.proposal.removal;
+  const { label, thickestIn, coating } = thing;
+  const [area, thickness] = [show.area(thing.areaSqFt), show.size(thing.thicknessIn)];
+  const sentence =
+    thickestIn === null
+      ? say.item(label, area, thickness)
+      : say.assumed(label, area, thickness, show.size(thickestIn));
+  return coating === null ? sentence : say.withCoating(sentence, say.coatings[coating]);
+}
+
+function hollowItem(thing: ProposalFacts['removal']['hollow'][number], show: Show, words: Words): PublicText {
+  const say = words.proposal.removal;
+  const { label, hasFooting, fill } = thing;
+  const parts = [
+    say.walls(show.length(thing.heightIn), show.size(thing.wallIn)),
+    ...(hasFooting ? [say.footing] : []),
+    ...(fill === null ? [] : [say.fills[fill]]),
+  ];
+  return say.hollow(label, parts);
 }
 
 function accessList(facts: ProposalFacts, words: Words): ListView<PublicText> {

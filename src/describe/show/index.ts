@@ -1,2 +1,2 @@
 export { type Show, showIn } from './show.ts';
-export { shortDates, showDate, showFigure, showFormula, showInput } from './show-figure.ts';
+export { shortDates, showDate, showFigure, showFormula, showInput, showRate } from './show-figure.ts';

@@ -1,6 +1,8 @@
 import type { Constant, Figure, FigureInput, FigureUnit, FigureValue } from '../../calculate/figure.ts';
 import type { PublicText } from '../../calculate/text.ts';
-import { addDaysOn, formatDateLong, formatMoney, formatNumber, Usd } from '../../units/index.ts';
+import { addDaysOn, formatDateLong, formatMoney, formatNumber, type Rate, Usd } from '../../units/index.ts';
+
+const CENT_DECIMALS = 2;
 
 /** The value of a figure with its unit, to its own decimals: `648.00 sq ft`, `$1,250.00`. */
 export function showFigure(figure: Figure): string {
@@ -23,6 +25,12 @@ export function showFormula(figure: Figure): string {
       return input === undefined ? name : `${name} [${showInput(input)}]`;
     })
     .replaceAll('*', '×');
+}
+
+/** A price for a unit, to the cent or as fine as it was given: `$15.00/load`. */
+export function showRate({ amountUsd, perUnit }: Rate): string {
+  const decimals = Math.max(CENT_DECIMALS, amountUsd.decimalPlaces());
+  return `$${formatNumber(amountUsd, decimals)}/${perUnit}`;
 }
 
 function showValue(value: FigureValue, unit: FigureUnit, decimals: number): string {

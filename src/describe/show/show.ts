@@ -36,6 +36,8 @@ export type Show = {
   readonly area: (areaSqFt: number) => PublicText;
   readonly volume: (volumeCuYd: number) => PublicText;
   readonly weight: (weightLb: number) => PublicText;
+  /** A weight that something has to bear at least, not less than given: 2,001 lb or 908 kg. */
+  readonly leastWeight: (weightLb: number) => PublicText;
   /** Tons of 2,000 lb, or tonnes. */
   readonly tons: (weightLb: number) => PublicText;
   readonly slope: (slope: number) => PublicText;
@@ -65,6 +67,7 @@ const us: Show = {
   area: (areaSqFt) => shown(`${formatNumber(areaSqFt, 0)} sq ft`),
   volume: (volumeCuYd) => shown(`${formatNumber(volumeCuYd, 2)} yd³`),
   weight: (weightLb) => shown(`${formatNumber(weightLb, 0)} lb`),
+  leastWeight: (weightLb) => shown(`${formatNumber(ceilToStep(weightLb, 1), 0)} lb`),
   tons: (weightLb) => shown(`${formatNumber(lbToTon(weightLb), 1)} tons`),
   slope: (slope) =>
     shown(`${formatInches(slopeToInPerFt(slope), 16)} / ft (${formatNumber(slope * 100, 1)} %)`),
@@ -82,6 +85,7 @@ const metric: Show = {
   area: (areaSqFt) => shown(`${formatNumber(sqFtToSqM(areaSqFt), 1)} m²`),
   volume: (volumeCuYd) => shown(`${formatNumber(cuYdToCuM(volumeCuYd), 2)} m³`),
   weight: (weightLb) => shown(`${formatNumber(lbToKg(weightLb), 0)} kg`),
+  leastWeight: (weightLb) => shown(`${formatNumber(ceilToStep(lbToKg(weightLb), 1), 0)} kg`),
   tons: (weightLb) => shown(`${formatNumber(lbToTonne(weightLb), 1)} t`),
   slope: (slope) => shown(`${formatNumber(slope * 1000, 0)} mm / m (${formatNumber(slope * 100, 1)} %)`),
   strength: (strengthPsi) => shown(`${formatNumber(psiToMpa(strengthPsi), 0)} MPa`),

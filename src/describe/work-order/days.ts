@@ -1,13 +1,16 @@
+import { TASK_OF } from '../../calculate/breaking/index.ts';
 import type { DayTask, Phase, WorkDay } from '../../calculate/crew/index.ts';
 import { type Figure, num } from '../../calculate/figure.ts';
 import type { JobResults } from '../../calculate/index.ts';
 import type { Job } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
+import { productionRow } from '../../calculate/production-row.ts';
 import type { Words } from '../../words/index.ts';
 import { plateHours } from '../parts/plate-hours.ts';
 import type { Show } from '../show/index.ts';
 import { showDate } from '../show/index.ts';
 import type { CheckListView, FactView, WorkOrderView } from '../views.ts';
+import { piecesFacts } from './pieces.ts';
 
 type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 type DayView = WorkOrderView['days'][number];
@@ -70,9 +73,32 @@ function dayFacts(made: Made, parts: readonly WorkDay[]): readonly FactView[] {
     { label: say.crew, value: crew.join(', ') },
     { label: say.hours, value: say.hoursValue(show.hours(laborHr), job.plan.crew.length) },
     ...(machines.length > 0 ? [{ label: say.machines, value: machines.join('; ') }] : []),
+    ...tiedDown(made, parts),
+    ...piecesFacts(made, parts),
     ...compacting(made, parts),
     ...(arrives.length > 0 ? [{ label: say.arrives, value: arrives.join('; ') }] : []),
   ];
+}
+
+/** The tie-downs of each machine that works on the day, for the drive there and back. */
+function tiedDown({ job, results, show, words }: Made, parts: readonly WorkDay[]): readonly FactView[] {
+  const { machines, production } = job.company;
+  const say = words.workOrder.day;
+  const used = new Set(
+    parts
+      .flatMap(({ tasks }) => tasks)
+      .map(({ task }) => (task === 'haul' ? null : productionRow(production, task).machine)),
+  );
+  const texts = Object.entries(results.tieDowns)
+    .filter(([id]) => used.has(id))
+    .map(([id, figures]) =>
+      say.tiedDownValue(
+        thingNamed(machines, id, 'machine').label,
+        show.count(num(figures.count)),
+        show.leastWeight(num(figures['working-load-each'])),
+      ),
+    );
+  return texts.length === 0 ? [] : [{ label: say.tiedDown, value: texts.join('; ') }];
 }
 
 /** On a day with base: how often over a lift, and how long the plate runs for all of the base. */
@@ -89,8 +115,9 @@ function compacting({ results, show, words }: Made, parts: readonly WorkDay[]): 
 function machinesOf(job: Job, tasks: readonly DayTask[], words: Words): readonly string[] {
   const { machines, labor, production } = job.company;
   const texts = tasks.flatMap(({ task }) => {
-    if (task === 'haul' || production[task].machine === null) return [];
-    const { machine, operator } = production[task];
+    if (task === 'haul') return [];
+    const { machine, operator } = productionRow(production, task);
+    if (machine === null) return [];
     const { label } = thingNamed(machines, machine, 'machine');
     if (operator === null) return [label];
     return [words.workOrder.day.runBy(label, thingNamed(labor.people, operator, 'person').label)];
@@ -108,21 +135,26 @@ function arrivals({ job, results, show, words }: Made, phase: Phase): readonly s
       : [say.bagsArrive(show.count(num(results.concrete.figures.bags.count)))];
   }
   if (phase !== 'base-and-forms') return [];
-  const orderTons = num(results.base.figures.total['order-tons']);
   // Fetched base rides back on the trailer and is no arrival of its own.
-  return num(results.haul.figures.base.delivered) === 1 ? [say.baseArrives(show.tons(orderTons * 2000))] : [];
+  const broughtLb = results.haul.data.deliveredLb;
+  return broughtLb > 0 ? [say.baseArrives(show.tons(broughtLb))] : [];
 }
 
 function workList(made: Made, parts: readonly WorkDay[]): CheckListView {
   const { results, show, words } = made;
   const say = words.workOrder;
   const isBagged = results.concrete.data.supply === 'bags';
+  const hasGrid = num(results.breaking.figures.total['cut-length']) > 0;
+  const textOf = (task: DayTask['task']) => {
+    if (task === 'place' && isBagged) return say.mixBags;
+    return task === 'saw-cut' && hasGrid ? say.sawGrid : say.tasks[task];
+  };
   const items = parts.flatMap(({ tasks }) =>
     tasks.map(({ task, share }) => {
-      const text = task === 'place' && isBagged ? say.mixBags : say.tasks[task];
+      const text = textOf(task);
       return {
         text: share < 1 - 1e-9 ? say.day.share(text, show.percent(Math.round(share * 100) / 100)) : text,
-        quantity: quantityText(quantityOf(task, results), share, show),
+        quantity: quantityText(quantityOf(task, made), share, show),
         isHold: task === 'place',
       };
     }),
@@ -133,14 +165,16 @@ function workList(made: Made, parts: readonly WorkDay[]): CheckListView {
 type Quantity = { readonly amount: number; readonly unit: Figure['unit'] };
 
 /**
- * How much of a task there is. Breaking out is planned by an area that counts steel and thickness
- * in; the crew is told the area that lies there.
+ * How much of a task there is. Breaking and lifting out are planned by an area that counts steel
+ * and thickness in; the crew is told the area that lies there, and of what only stands, nothing.
  */
-function quantityOf(task: DayTask['task'], results: JobResults): Quantity | null {
-  if (task === 'break-out') {
-    const areas = Object.values(results.outline.figures.existing).map(({ area }) => num(area));
+function quantityOf(task: DayTask['task'], { job, results }: Made): Quantity | null {
+  const gone = Object.values(job.site.existing).filter(({ breakOut }) => TASK_OF[breakOut] === task);
+  if (gone.length > 0) {
+    const areas = gone.map(({ id }) => num(thingNamed(results.outline.figures.existing, id, 'outline').area));
     return { amount: areas.reduce((sumSqFt, areaSqFt) => sumSqFt + areaSqFt, 0), unit: 'sq ft' };
   }
+  if (Object.values(job.site.hollow).some(({ breakOut }) => TASK_OF[breakOut] === task)) return null;
   const quantity = results.crew.figures.tasks[task]?.quantity;
   return quantity === undefined ? null : { amount: num(quantity), unit: quantity.unit };
 }

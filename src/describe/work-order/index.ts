@@ -1,4 +1,3 @@
-import { num } from '../../calculate/figure.ts';
 import type { JobResults } from '../../calculate/index.ts';
 import type { Job } from '../../calculate/job.ts';
 import type { PublicText } from '../../calculate/text.ts';
@@ -7,13 +6,16 @@ import { findingsView } from '../parts/findings-view.ts';
 import { frameOf } from '../parts/frame.ts';
 import { frameFactsOf } from '../parts/frame-facts.ts';
 import { mixWords } from '../parts/mix-words.ts';
-import { existingAreas, slabAreasForCrew } from '../parts/plan-areas.ts';
+import { goneAreas, slabAreasForCrew } from '../parts/plan-areas.ts';
 import { planDrawing } from '../parts/plan-drawing.ts';
 import { type Show, showIn } from '../show/index.ts';
 import type { CheckListView, FactView, FiguredDrawing, ListView, WorkOrderView } from '../views.ts';
+import { baysView } from './bays.ts';
 import { daysView } from './days.ts';
 import { formPiecesTable, formsTable } from './form-tables.ts';
+import { goesTable } from './goes-table.ts';
 import { checksTable, curvesTable, turnsTable } from './layout-tables.ts';
+import { pieceNotes } from './piece-notes.ts';
 import { reChalkTable } from './re-chalk-table.ts';
 import { jointsTable, loadsTable, slabsTable, steelTable } from './tables.ts';
 
@@ -31,7 +33,7 @@ export function describeWorkOrder(job: Job, results: JobResults, words: Words): 
     frame: frameOf('work-order', frameFactsOf(job), words),
     plan: newPlan(job, results, show, words),
     goesPlan: goesPlan(job, results, show, words),
-    facts: facts(job, results, show, words),
+    facts: facts(job, show, words),
     photos: photos(job, words),
     protect: job.site.stays.length === 0 ? null : { heading: say.protect, items: job.site.stays },
     slabs: slabsTable(made),
@@ -42,7 +44,10 @@ export function describeWorkOrder(job: Job, results: JobResults, words: Words): 
     formPieces: formPiecesTable(made),
     joints: jointsTable(made),
     steel: steelTable(made),
+    goes: goesTable(made),
+    bays: baysView(made),
     loads: loadsTable(made),
+    pieceNotes: pieceNotes(made),
     reChalk: reChalkTable(made),
     findings: findings.length === 0 ? null : { heading: say.findings, items: findings },
     days: daysView(made),
@@ -72,11 +77,12 @@ function newPlan(job: Job, results: JobResults, show: Show, words: Words): Figur
 }
 
 function goesPlan(job: Job, results: JobResults, show: Show, words: Words): FiguredDrawing | null {
-  if (Object.keys(job.site.existing).length === 0) return null;
+  const areas = goneAreas(job, results);
+  if (areas.length === 0) return null;
   return planDrawing({
     id: 'work-order-goes',
     heading: words.common.drawing.oldPlan,
-    areas: existingAreas(job, results),
+    areas,
     photoPoints: Object.values(job.site.photoPoints).map(({ at, lookingDeg }, index) => ({
       text: `${index + 1}` as PublicText,
       at,
@@ -98,7 +104,7 @@ function photos(job: Job, words: Words): ListView | null {
   return { heading: words.workOrder.photos, items: points.map(({ label }) => label) };
 }
 
-function facts(job: Job, results: JobResults, show: Show, words: Words): readonly FactView[] {
+function facts(job: Job, show: Show, words: Words): readonly FactView[] {
   const say = words.workOrder.facts;
   const { access, locateTicket } = job.site;
   const notes = [
@@ -118,17 +124,8 @@ function facts(job: Job, results: JobResults, show: Show, words: Words): readonl
     ...(access.gateCode === null ? [] : [{ label: say.gate, value: access.gateCode }]),
     ...(locateTicket === null ? [] : [{ label: say.ticket, value: locateTicket }]),
     { label: say.mix, value: mixWords(job.build.mix, show, words) },
-    ...handPiece(results, show, words),
     ...notes.map((note) => ({ label: say.note, value: note })),
   ];
-}
-
-/** The largest square piece for one pair of hands, of the heaviest thing that goes; rounded down. */
-function handPiece(results: JobResults, show: Show, words: Words): readonly FactView[] {
-  const sides = Object.values(results.tearOut.figures.existing).map((figures) => num(figures['hand-piece']));
-  if (sides.length === 0) return [];
-  const say = words.workOrder.facts;
-  return [{ label: say.handPiece, value: say.handPieceValue(show.size(Math.floor(Math.min(...sides)))) }];
 }
 
 function prePour(words: Words): CheckListView {

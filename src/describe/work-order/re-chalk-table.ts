@@ -1,6 +1,6 @@
 import { num } from '../../calculate/figure.ts';
 import type { JobResults } from '../../calculate/index.ts';
-import type { Job } from '../../calculate/job.ts';
+import type { Existing, Job } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import type { Words } from '../../words/index.ts';
 import { end, row, start, tableOrNull } from '../parts/tables.ts';
@@ -35,16 +35,41 @@ export function reChalkTable(made: Made): TableView | null {
 
 function baysOf(id: string, { job, results, show, words }: Made): Bays {
   const { figures, data } = results.haul;
-  const { trailer, rows } = thingNamed(data.reChalk, id, 'existing thing');
-  const byThickness = thingNamed(figures['re-chalk'], id, 'existing thing');
-  return rows.map(({ name, thicknessIn, isPlanned }) => {
-    const bay = thingNamed(byThickness, name, 'thickness');
-    const size = show.size(thicknessIn);
-    return [
-      thingNamed(job.company.trailers, trailer, 'trailer').label,
-      isPlanned ? words.workOrder.reChalk.planned(size) : size,
-      show.area(num(bay['area-per-load'])),
-      show.count(num(bay.loads)),
-    ];
+  const sizeOf = thicknessWords(thingNamed(job.site.existing, id, 'existing thing'), {
+    loadIn: num(thingNamed(results.tearOut.figures.existing, id, 'existing thing')['load-thickness']),
+    show,
+    words,
   });
+  const byTrailer = thingNamed(figures['re-chalk'], id, 'existing thing');
+  return thingNamed(data.reChalk, id, 'existing thing').flatMap(({ trailer, rows }) => {
+    const byThickness = thingNamed(byTrailer, trailer, 'trailer');
+    return rows.map(({ name, thicknessIn, isPlanned }) => {
+      const bay = thingNamed(byThickness, name, 'thickness');
+      return [
+        thingNamed(job.company.trailers, trailer, 'trailer').label,
+        sizeOf(thicknessIn, isPlanned),
+        show.area(num(bay['area-per-load'])),
+        show.count(num(bay.loads)),
+      ];
+    });
+  });
+}
+
+/** Two thicknesses that differ by less are one [in]. */
+const NOISE_IN = 1e-9;
+
+/** A thickness in its row: the one that was assumed and the one that loads are planned for say so. */
+function thicknessWords(
+  { thicknessIs, thicknessIn: statedIn }: Existing,
+  made: { readonly loadIn: number } & Pick<Made, 'show' | 'words'>,
+): (thicknessIn: number, isPlanned: boolean) => string {
+  const { loadIn, show, words } = made;
+  const say = words.workOrder.reChalk;
+  const isAt = (oneIn: number, otherIn: number) => Math.abs(oneIn - otherIn) <= NOISE_IN;
+  return (thicknessIn, isPlanned) => {
+    const size = show.size(thicknessIn);
+    if (thicknessIs === 'measured') return isPlanned ? say.planned(size) : size;
+    if (isAt(thicknessIn, loadIn)) return say.loadsFor(size);
+    return isAt(thicknessIn, statedIn) ? say.assumed(size) : size;
+  };
 }

@@ -28,6 +28,11 @@ export const machinesSection = lazily(() =>
       cost: rate(['h', 'day'], 'What it costs you, owned or rented.', '$48 per h'),
       cab: choice(['enclosed', 'open', 'none'], 'Where the operator sits.'),
       wet: yesNo('Water is fed to its blade or point all the time.'),
+      lifts: weight(
+        { least: '60 lb', most: '100,000 lb' },
+        'The most it lifts at once; decides how large the pieces of a slab may be.',
+        '900 lb',
+      ).optional(),
       'plate-width': length(
         { least: '6 in', most: '6 ft' },
         'How wide the plate of a compactor is; 20 in if not given.',
@@ -48,6 +53,10 @@ export const machinesSection = lazily(() =>
         'How often a compactor goes over a lift in each of two directions; 2 if not given.',
         '2',
       ).optional(),
+      'tied-down': thing('tied-down', {
+        weight: weight({ ...ABOVE_ZERO, most: '80,000 lb' }, 'Its weight ready to work.', '6,200 lb'),
+        length: length({ ...ABOVE_ZERO, most: '53 ft' }, 'How long it is, attachments lowered.', '9 ft'),
+      }).optional(),
     }),
     'Machines you own or rent, each under an id.',
   ),

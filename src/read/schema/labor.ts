@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import { lazily } from './leaf.ts';
-import { duration, FROM_ZERO, rate, share } from './quantities.ts';
+import { duration, FROM_ZERO, rate, share, timeOfDay } from './quantities.ts';
 import { byId, thing } from './shape.ts';
 import { crewText } from './text.ts';
 
@@ -13,6 +13,7 @@ export const laborSection = lazily(() =>
       '24 %',
     ),
     day: duration({ above: 0, most: '24 h' }, 'Hours of a working day.', '8 h'),
+    'day-starts': timeOfDay('When a working day starts; 7:00 if not given.', '7:00', '7:30 am').optional(),
     people: byId(
       thing('person', {
         label: crewText('What he or she is called on the work order.', 'Foreman'),

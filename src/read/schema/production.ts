@@ -28,6 +28,8 @@ export const productionSection = lazily(() =>
     'set-up': row(EACH),
     'saw-cut': row(LENGTH),
     'break-out': row(AREA),
+    'break-out-by-hand': row(AREA).optional(),
+    'saw-and-lift': row(AREA).optional(),
     dig: row(VOLUME),
     base: row(AREA),
     form: row(LENGTH),

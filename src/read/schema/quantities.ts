@@ -8,6 +8,7 @@ import {
   parsePace,
   parseQuantity,
   parseRate,
+  parseTimeOfDay,
   parseYesNo,
   type Quantity,
   type QuantityKind,
@@ -181,6 +182,14 @@ export function date(...[description, ...examples]: Told) {
   return leaf({ kind: 'date', description, examples }, (text) => {
     const parsed = parseDate(text);
     return parsed.ok ? { value: parsed.value } : { finding: refusal(text, 'duration', parsed) };
+  });
+}
+
+/** A time of day, to the minute. */
+export function timeOfDay(...[description, ...examples]: Told) {
+  return leaf({ kind: 'time of day', description, examples }, (text) => {
+    const parsed = parseTimeOfDay(text);
+    return parsed.ok ? { value: parsed.value } : { finding: refusal(text, 'time-of-day', parsed) };
   });
 }
 

@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import type { Quantity } from '../../units/index.ts';
 import { type BuildSection, buildSection } from './build.ts';
 import { type CompanySection, companySection } from './company.ts';
+import { type PlacesSection, placesSection } from './dump-places.ts';
 import {
   type AllowancesSection,
   allowancesSection,
@@ -26,7 +27,7 @@ import { type PricingSection, pricingSection } from './pricing.ts';
 import { type ProductionSection, productionSection } from './production.ts';
 import { type RuleChangesSection, ruleChangesSection } from './rules.ts';
 import { type SiteSection, siteSection } from './site.ts';
-import { type PlacesSection, placesSection, type SuppliersSection, suppliersSection } from './suppliers.ts';
+import { type SuppliersSection, suppliersSection } from './suppliers.ts';
 
 /** The sections of a job, as read. */
 export type JobSections = {

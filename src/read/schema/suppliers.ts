@@ -1,10 +1,9 @@
-import { z } from 'zod';
+import type { z } from 'zod';
 import { lazily } from './leaf.ts';
 import {
   ABOVE_ZERO,
   count,
   days,
-  duration,
   FROM_ZERO,
   length,
   money,
@@ -13,34 +12,9 @@ import {
   rate,
   times,
   weight,
-  yesNo,
 } from './quantities.ts';
-import { byId, choice, thing } from './shape.ts';
+import { thing } from './shape.ts';
 import { crewText } from './text.ts';
-
-export const placesSection = lazily(() =>
-  byId(
-    thing('place', {
-      label: crewText('What it is called on the haul plan.', 'County landfill'),
-      address: crewText('Its address.', '9 Ridge Road'),
-      accepts: z
-        .array(
-          choice(
-            ['clean-concrete', 'concrete-with-steel', 'masonry', 'asphalt', 'soil'],
-            'One kind of load.',
-          ),
-        )
-        .meta({ description: 'What it takes.', examples: [['clean-concrete', 'soil']] }),
-      fee: rate(['load', 'ton', 'yd3'], 'What it charges.', '$38 per ton', '$45 per load'),
-      minimum: money('The least it charges for a visit; $0 if not given.', '$25').optional(),
-      distance: length({ ...FROM_ZERO, most: '500 mi' }, 'One way.', '14 mi'),
-      drive: duration({ ...FROM_ZERO, most: '24 h' }, 'One way, loaded.', '30 min'),
-      turn: duration({ ...FROM_ZERO, most: '24 h' }, 'At the gate, on the scale and tipping.', '20 min'),
-      'sells-base': yesNo('Whether base material can ride back from there.'),
-    }),
-    'Places that take rubble, each under an id.',
-  ),
-);
 
 const MOST_NOTICE_DAYS = 60;
 const asked = () => ({
@@ -136,5 +110,4 @@ export const suppliersSection = lazily(() =>
   }),
 );
 
-export type PlacesSection = z.output<ReturnType<typeof placesSection>>;
 export type SuppliersSection = z.output<ReturnType<typeof suppliersSection>>;

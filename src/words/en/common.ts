@@ -56,8 +56,10 @@ export const common = {
     north: h`N`,
     newPlan: h`What will be built`,
     oldPlan: h`What goes`,
+    bayPlan: h`Load bays`,
     areaPlan: (label: PublicText) => h`Plan: ${label}`,
     joint: (number: PublicText) => h`J${number}`,
     curve: (number: PublicText) => h`C${number}`,
+    hook: (letter: PublicText) => h`${letter}`,
   },
 } as const;

@@ -33,6 +33,10 @@ export const findings = {
     'area-large-for-finishers': () => 'There is more area than these finishers finish in one pour.',
     'crew-short-of-people': () => 'A task asks for more people than this crew has.',
     'load-near-payload': () => 'A load comes near to what the trailer may carry; weigh the first one.',
+    'licence-group-a': () =>
+      "Truck and trailer are rated so high together that they may take a Group A commercial licence; ask your state's authority.",
+    'licence-group-b': () =>
+      "The truck alone is rated so high that it may take a Group B commercial licence; ask your state's authority.",
     'arcs-meet-with-kink': () => 'An arc does not run smoothly into its neighbour.',
     'walk-pinched': () => 'The walk is narrower at its turn than along it.',
     'walk-closes-badly': () => 'The tape round this shape closes badly; tape it once more.',

@@ -57,10 +57,28 @@ export const proposal = {
   removal: {
     heading: h`What we take away`,
     item: (label: P, area: P, thickness: P) => h`${label}: ${area}, ${thickness} thick as measured.`,
-    assumed: (label: P, area: P, thickness: P) =>
-      h`${label}: ${area}, taken as ${thickness} thick; we see the true thickness when the first edge is open.`,
+    assumed: (label: P, area: P, thickness: P, thickest: P) =>
+      h`${label}: ${area}, taken as ${thickness} thick, hauling planned for up to ${thickest}; we see the true thickness when the first edge is open.`,
+    withCoating: (sentence: P, coating: P) => h`${sentence} ${coating}`,
+    coatings: {
+      paint: h`There is paint on it.`,
+      sealer: h`There is a sealer on it.`,
+      epoxy: h`There is an epoxy coat on it.`,
+      tile: h`There is tile on it.`,
+      overlay: h`There is an overlay on it.`,
+    },
+    hollow: (label: P, parts: readonly P[]) => h`${label}: ${parts.join(', ') as P}.`,
+    walls: (height: P, thickness: P) => h`its walls, ${height} high and ${thickness} thick`,
+    footing: h`the footing below them`,
+    fills: { soil: h`the soil inside`, gravel: h`the gravel inside`, concrete: h`the concrete inside` },
+    posts: (label: P, count: P) =>
+      h`${label}: ${count} footings of concrete; the holes are filled in layers.`,
+    oldSteps: (label: P, risers: P, width: P) => h`${label}: ${risers} steps, ${width} wide.`,
+    green: (label: P, volume: P) => h`${label}: ${volume} once it is cut and loaded.`,
     soil: (area: P) => h`Soil dug out under the ${area} so that the new base fits.`,
     total: (tons: P) => h`Together about ${tons}, hauled to places that may take it.`,
+    totalUpTo: (tons: P) =>
+      h`Together up to about ${tons} if what nobody can see yet is as thick as it may be, hauled to places that may take it.`,
   },
   stays: h`What stays and is protected`,
   prices: {

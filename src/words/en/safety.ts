@@ -44,8 +44,10 @@ export const safety = {
     },
     tasks: {
       'set-up': 'Set up',
-      'saw-cut': 'Saw the edges that stay',
+      'saw-cut': 'Saw full depth',
       'break-out': 'Break out',
+      'break-out-by-hand': 'Break out by hand',
+      'saw-and-lift': 'Lift sawn pieces',
       haul: 'Haul',
       dig: 'Dig',
       base: 'Base',

@@ -25,7 +25,7 @@ export const siteWalk = {
     },
     existing: {
       heading: 'What is there and goes',
-      hint: 'Thickness: dig at an edge and measure, or write "assumed". Steel: look at a crack or a broken edge.',
+      hint: 'Thickness: dig at an edge and measure, or write "assumed" and the most it may be. Steel: look at a crack or a broken edge. Note paint, sealer, tile and soil stuck below. Of a planter or column: walls, height, footing, what is inside.',
       columns: ['Thing', 'Length', 'Width', 'Thick', 'Measured?', 'Steel', 'Edges that stay'],
     },
     stays: {

@@ -8,9 +8,6 @@ export const workOrder = {
     ticket: 'Line marks',
     mix: 'Concrete',
     client: 'Owner',
-    handPiece: 'Piece one lifts',
-    handPieceValue: (side: string) =>
-      `${side} square at most, standing well and close to it; the machine takes the rest`,
   },
   mix: (strength: string, air: string, slump: string, stone: string) =>
     `${strength}, air ${air}, slump ${slump}, stone ${stone}`,
@@ -149,6 +146,55 @@ export const workOrder = {
     empty: 'empty',
     soil: 'Soil',
   },
+  pieces: {
+    most: (side: string, place: string) => `Break to ${side} or less: ${place} takes nothing larger.`,
+    tooThick: (label: string, thickness: string, place: string, most: string) =>
+      `${label} is ${thickness} thick, and ${place} takes ${most} at most: ask before loading it.`,
+  },
+  goes: {
+    caption: 'What goes, and what it is hauled as',
+    what: 'What',
+    of: 'Of',
+    size: 'Size',
+    stream: 'Hauled as',
+    materials: { concrete: 'Concrete', brick: 'Brick', block: 'Hollow block', asphalt: 'Asphalt' },
+    part: (thing: string, part: string) => `${thing}: ${part}`,
+    walls: 'walls',
+    wallsSize: (thickness: string, height: string) => `${thickness}, ${height} high`,
+    footing: 'footing',
+    footingSize: (thickness: string, width: string) => `${thickness}, ${width} wide`,
+    fill: 'inside',
+    fills: { soil: 'Soil', gravel: 'Gravel' },
+    green: 'Green',
+    posts: (count: string, diameter: string, depth: string) => `${count} × ${diameter} round, ${depth} deep`,
+    holes: (volume: string, lifts: string) =>
+      `The holes are filled in lifts before the base: ${volume} in all, ${lifts} lifts in each, every one tamped.`,
+    flight: (risers: string, riser: string, width: string) => `${risers} × ${riser}, ${width} wide`,
+    steels: { none: null, mesh: 'mesh', bars: 'bars' },
+    withSteel: (material: string, steel: string) => `${material}, ${steel} in it`,
+    range: (thickness: string, thickest: string) => `${thickness} assumed, up to ${thickest}`,
+    coatings: { paint: 'Painted.', sealer: 'Sealed.', epoxy: 'Epoxy on it.' },
+    layer: (layer: string, thickness: string) => `${layer} of ${thickness} on it.`,
+    layers: { tile: 'Tile with its bed', overlay: 'Overlay' },
+    soilStuck: (thickness: string) => `About ${thickness} of soil comes up with it and is hauled with it.`,
+  },
+  bays: {
+    heading: 'Before you chalk',
+    whole: 'Nothing that is broken out is split between loads: no bays to chalk.',
+    how: [
+      'Each bay is one load, or its part of one: the number in the circle is the load. Break and load them in this order, from the end farther from the house and from what stays.',
+      'Hook the tape at the corner with the letter and pull it straight to the edge; at a rounded corner hook it where the two sides would meet. Snap the line between the marks.',
+      'Check the first open edge against the table of thicknesses before you chalk the rest.',
+    ],
+    caption: 'Bay lines: where each bay starts',
+    load: 'Load',
+    what: 'On',
+    area: 'Bay',
+    line: 'Line',
+    first: 'start here',
+    tape: (length: string, corners: string) => `${length} from ${corners}`,
+    and: ' and ',
+  },
   reChalk: {
     caption: 'If the slab turns out thicker or thinner: chalk these',
     what: 'From',
@@ -157,6 +203,25 @@ export const workOrder = {
     bay: 'Chalk for one load',
     loads: 'Loads each takes',
     planned: (thickness: string) => `${thickness}, as planned`,
+    assumed: (thickness: string) => `${thickness}, as assumed`,
+    loadsFor: (thickness: string) => `${thickness}, loads planned`,
+  },
+  breakPieces: {
+    label: 'Pieces',
+    of: (things: string, text: string) => `${things}: ${text}`,
+    list: (clauses: readonly string[]) => clauses.join('; '),
+    sawn: (along: string, across: string) =>
+      `saw a grid of ${along} by ${across} and lift it out piece by piece`,
+    broken: (side: string, because: string) => `break to ${side} or less ${because}`,
+    hand: {
+      because: 'where one person lifts it, standing well and close to it',
+      more: (side: string) => `one person lifts ${side} square at most, standing well and close to it`,
+    },
+    machine: (machine: string, side: string) => `${machine}: lifts pieces up to ${side} square`,
+    place: {
+      because: (place: string) => `since nothing larger is taken at ${place}`,
+      more: (place: string, side: string) => `${place}: takes pieces up to ${side}`,
+    },
   },
   findings: 'Look at these first',
   day: {
@@ -164,6 +229,9 @@ export const workOrder = {
     hours: 'Work of the day',
     hoursValue: (hours: string, people: number) => `${hours} of work for ${people}`,
     machines: 'Machines',
+    tiedDown: 'Tie-downs, at least',
+    tiedDownValue: (machine: string, count: string, each: string) =>
+      `${machine}: ${count}, each marked ${each}`,
     runBy: (machine: string, person: string) => `${machine}, run by ${person}`,
     compact: 'Compact',
     compactValue: (passes: string, hours: string) =>
@@ -203,6 +271,8 @@ export const workOrder = {
     'set-up': 'Set up: cones, water, machine off the trailer, chalk the load bays',
     'saw-cut': 'Saw full depth along everything that stays',
     'break-out': 'Break out by load bays, edge first',
+    'break-out-by-hand': 'Break out by hand, by load bays, edge first',
+    'saw-and-lift': 'Lift the sawn pieces out one at a time; nobody near a piece that hangs',
     haul: 'Load and haul, tarp every load, write the ticket number',
     dig: 'Dig to depth, keep the bottom firm',
     base: 'Base in lifts as in the table of slabs, wet each, compact until it no longer sinks',
@@ -216,6 +286,7 @@ export const workOrder = {
     backfill: 'Backfill the edges in layers, slope the soil away',
     clean: 'Clean up, wash the street, photograph all of it',
   },
+  sawGrid: 'Saw full depth along everything that stays, and the grid of what is lifted out in pieces',
   mixBags: 'Mix bags by the paddle, same water in each; screed and float at once',
   beforeYouLeave: {
     'tear-out': [

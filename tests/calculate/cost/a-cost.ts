@@ -75,7 +75,7 @@ export function aCostInput(changed: Partial<Input> = {}): Input {
     crew: crew.figures,
     firstPhasesShareDay: crew.data.firstPhasesShareDay,
     haul: {
-      base: { delivered: fig(1, 'each'), 'delivery-cost': fig(usd('90.00'), '$') },
+      base: { deliveries: fig(1, 'each'), 'delivery-cost': fig(usd('90.00'), '$') },
       total: { hours: fig(6, 'h'), miles: fig(62.5, 'mi'), fees: fig(usd('184.355'), '$') },
     },
     base: { total: { 'order-tons': fig(17, 'ton') } },

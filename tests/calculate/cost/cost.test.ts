@@ -76,7 +76,7 @@ describe('cost', () => {
 
   test('base that is fetched has no delivery line, and a kind of line that is 0 is not there', () => {
     const haul = {
-      base: { delivered: fig(0, 'each'), 'delivery-cost': fig(usd('0'), '$') },
+      base: { deliveries: fig(0, 'each'), 'delivery-cost': fig(usd('0'), '$') },
       total: { hours: fig(6, 'h'), miles: fig(10, 'mi'), fees: fig(usd('0'), '$') },
     };
     const { lines } = costOfJob({ haul }).figures;
@@ -97,7 +97,10 @@ describe('cost', () => {
     const dig = row('dig', '2 yd3 per h', 2, { machine: 'jackhammer' });
     const changed = production({ dig });
     const soil = { drive: { volume: fig(432, 'cu ft') } };
-    const crew = crewOf({ production: changed, tearOut: { soil, total: { 'saw-cut': fig(40, 'ft') } } });
+    const crew = crewOf({
+      production: changed,
+      tearOut: { hollow: {}, posts: {}, 'old-steps': {}, soil, total: { 'saw-cut': fig(40, 'ft') } },
+    });
     // 21 h and 16 h of digging are 37 h: two days of 24 h.
     const { lines } = costOfJob({ machines: byDay, production: changed, crew: crew.figures }).figures;
     expect(amount(lines['machine-tear-out-jackhammer'] ?? fig(0, '$')).toFixed(2)).toBe('190.00');
@@ -167,7 +170,7 @@ describe('cost', () => {
             laborUsdPerHr: fig(laborUsd, '$/h'),
             concrete: { truck: { cost: fig(truckUsd, '$') }, bags: { count: fig(1, 'each') } },
             haul: {
-              base: { delivered: fig(0, 'each'), 'delivery-cost': fig(usd('0'), '$') },
+              base: { deliveries: fig(0, 'each'), 'delivery-cost': fig(usd('0'), '$') },
               total: { hours: fig(hr, 'h'), miles: fig(hr * 31, 'mi'), fees: fig(laborUsd, '$') },
             },
             curedSqFt: fig(areaSqFt, 'sq ft'),

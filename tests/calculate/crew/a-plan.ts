@@ -61,7 +61,11 @@ export const existing: Record<string, Existing> = {
     material: 'concrete',
     thicknessIn: 4,
     thicknessIs: 'measured',
+    thickestIn: null,
+    coating: null,
+    soilStuckIn: 0,
     steel: 'none',
+    breakOut: 'breaker',
     unitWeightLbPerCuFt: null,
   },
 };
@@ -70,13 +74,16 @@ export const existing: Record<string, Existing> = {
 export function someWork() {
   return {
     existing,
+    hollow: {},
+    oldSteps: {},
     slabs: { drive: aSlab() },
     steps: {},
     shapes: {
       slabs: { drive: { area: fig(720, 'sq ft') } },
       existing: { 'old-drive': { area: fig(720, 'sq ft') } },
     },
-    tearOut: { soil: {}, total: { 'saw-cut': fig(40, 'ft') } },
+    tearOut: { hollow: {}, posts: {}, 'old-steps': {}, soil: {}, total: { 'saw-cut': fig(40, 'ft') } },
+    breaking: { total: { 'cut-length': fig(0, 'ft') } },
     base: { slabs: { drive: { area: fig(800, 'sq ft') } } },
     forms: { slabs: { drive: { length: fig(116, 'ft') } } },
     joints: { total: { length: fig(100, 'ft') } },
@@ -112,7 +119,9 @@ export function machine(kind: Machine['kind'], changed: Partial<Machine> = {}): 
     cost: rate('10.00', 'h'),
     cab,
     wet: true,
+    liftsLb: null,
     plate: { widthIn: null, travelFtPerHr: null, liftIn: null, passesEachWay: null },
+    tiedDown: null,
     ...changed,
   };
 }

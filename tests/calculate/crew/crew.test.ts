@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { plainSlabSqFt } from '../../../src/calculate/crew/break-quantity.ts';
 import { paceIn } from '../../../src/calculate/crew/hours.ts';
 import { calcLaborRate, PHASES } from '../../../src/calculate/crew/index.ts';
 import { phaseDays } from '../../../src/calculate/crew/phases.ts';
-import { plainSlabSqFt, stepsFacesSqFt } from '../../../src/calculate/crew/quantities.ts';
+import { stepsFacesSqFt } from '../../../src/calculate/crew/quantities.ts';
 import { num } from '../../../src/calculate/figure.ts';
 import type { CrewText, PublicText } from '../../../src/calculate/text.ts';
 import { rational } from '../../../src/units/index.ts';
@@ -103,6 +104,51 @@ describe('hours of the tasks', () => {
       );
     expect(thick('mesh')).toBeCloseTo(720 * 1.5 * 1.6, 9);
     expect(thick('bars')).toBeCloseTo(720 * 1.5 * 2.05, 9);
+  });
+
+  test('each way of taking out has its own pace; where it is sawn, thickness counts and steel does not', () => {
+    const old = existing['old-drive'];
+    if (old === undefined) throw new Error('no old drive');
+    const thick = { ...old, thicknessIn: 6, steel: 'mesh' as const };
+    const work = someWork();
+    const made = crewOf({
+      existing: {
+        'old-drive': thick,
+        'old-walk': { ...thick, id: 'old-walk', breakOut: 'jackhammer' },
+        'old-pad': { ...thick, id: 'old-pad', breakOut: 'saw-and-lift' },
+      },
+      shapes: {
+        ...work.shapes,
+        existing: {
+          'old-drive': { area: fig(100, 'sq ft') },
+          'old-walk': { area: fig(40, 'sq ft') },
+          'old-pad': { area: fig(120, 'sq ft') },
+        },
+      },
+      breaking: { total: { 'cut-length': fig(80, 'ft') } },
+      production: production({
+        'break-out-by-hand': row('break-out-by-hand', '24 sq ft per h', 2, { machine: 'jackhammer' }),
+        'saw-and-lift': row('saw-and-lift', '90 sq ft per h', 3, { machine: 'loader-with-breaker' }),
+      }),
+    });
+    // 100 x 1.5 x 1.6 at 120 an hour, 40 x 1.5 x 1.6 at 24, 120 x 1.5 at 90, and 40 + 80 ft at 40.
+    expect(hoursOf(made)).toMatchObject({
+      'saw-cut': [3, 3],
+      'break-out': [2, 4],
+      'break-out-by-hand': [4, 8],
+      'saw-and-lift': [2, 6],
+    });
+    // 2 set up, 3 saw, 4, 8 and 6 break and lift, 6 haul.
+    expect(num(made.figures.phases['tear-out']['labor-hours'])).toBeCloseTo(29, 9);
+    expect(num(made.figures.total['people-short'])).toBe(0);
+  });
+
+  test('a way of taking out without a pace throws', () => {
+    const old = existing['old-drive'];
+    if (old === undefined) throw new Error('no old drive');
+    expect(() => crewOf({ existing: { 'old-drive': { ...old, breakOut: 'jackhammer' } } })).toThrow(
+      'break-out-by-hand',
+    );
   });
 
   test('soil is dug in yards, and steel is laid where a slab has it', () => {
@@ -218,7 +264,10 @@ describe('phases and days', () => {
   testExpressions('crew with bags', crewOf({ supply: 'bags' }).figures, 40);
   testExpressions(
     'crew with steps and soil',
-    crewOf({ steps, tearOut: { soil, total: { 'saw-cut': fig(33.3, 'ft') } } }).figures,
+    crewOf({
+      steps,
+      tearOut: { hollow: {}, posts: {}, 'old-steps': {}, soil, total: { 'saw-cut': fig(33.3, 'ft') } },
+    }).figures,
     40,
   );
 });

@@ -120,7 +120,7 @@ describe('shipped rule sets', () => {
     expect(RULE_SETS.toSorted()).toEqual(['california', 'general', 'maine', 'maryland']);
     const rules = RULE_SETS.flatMap((name) => shippedRules(name));
     for (const rule of rules) expect(rule.source.length, rule.code).toBeGreaterThan(10);
-    expect(rules).toHaveLength(21 + 1 + 1 + 2);
+    expect(rules).toHaveLength(23 + 1 + 1 + 2);
   });
 
   test('limits as meant, in the unit of the figure', () => {
@@ -156,6 +156,8 @@ describe('shipped rule sets', () => {
     ['area-large-for-finishers', 'crew.total.area-per-finisher', 'sq ft', 400, 401],
     ['crew-short-of-people', 'crew.total.people-short', 'each', 0, 1],
     ['load-near-payload', 'checks.loads.soil.fullness', 'ratio', 0.95, 0.96],
+    ['licence-group-a', 'checks.fleet.dump-trailer.towed-rating-of-heavy-combination', 'lb', 10_000, 10_001],
+    ['licence-group-b', 'checks.truck.rating', 'lb', 26_000, 26_001],
     ['price-below-cost', 'price.margin-share', 'ratio', 0, -0.01],
     ['arcs-meet-with-kink', 'outline.slabs.walk.kinks.point-3', 'deg', 1, 1.2],
     ['walk-pinched', 'outline.slabs.walk.turns.turn-1.pinch', 'in', 0, 0.5],
@@ -193,12 +195,12 @@ describe('figures to be checked', () => {
     },
     mix: { strengthPsi: 3000, airRatio: 0.06 },
     strengthFloorPsi: fig(3500, 'psi'),
-    streams: { soil: { 'weight-per-load': fig(6300, 'lb') } },
     trailers: { 'dump-trailer': { payload: fig(7000, 'lb') } },
     loads: [
-      { streams: ['soil'], trailer: 'dump-trailer' },
-      { streams: ['soil'], trailer: 'dump-trailer' },
+      { streams: ['soil'], trailer: 'dump-trailer', weightLb: 6300 },
+      { streams: ['soil'], trailer: 'dump-trailer', weightLb: 6300 },
     ],
+    fleet: { towVehicle: { grossRatingLb: 9900, combinedRatingLb: 20_000 }, trailers: {}, hauling: [] },
   });
 
   test('slabs stand under their use, the shortfall and the fullness are worked by hand', () => {
@@ -207,6 +209,10 @@ describe('figures to be checked', () => {
     expect(checks.patio).toBeUndefined();
     expect(checks.mix['strength-shortfall'].value).toBe(500);
     expect(checks.loads['soil']?.fullness.value).toBeCloseTo(0.9, 12);
+  });
+
+  test('of a fleet that hauls nothing there is nothing to check', () => {
+    expect([checks.fleet, checks.truck]).toEqual([{}, {}]);
   });
 
   testExpressions('checks', checks as FigureTree, 8);

@@ -40,7 +40,11 @@ export function anExisting(changed: Partial<Existing> = {}): Existing {
     material: 'concrete',
     thicknessIn: 4,
     thicknessIs: 'measured',
+    thickestIn: null,
+    coating: null,
+    soilStuckIn: 0,
     steel: 'none',
+    breakOut: 'breaker',
     unitWeightLbPerCuFt: null,
     ...changed,
   };
@@ -145,7 +149,16 @@ export function byId<T extends { readonly id: string }>(things: readonly T[]): R
 
 export function tearOut(existing: readonly Existing[], slabs: readonly Slab[] = []): TearOutResult {
   const things = { existing: byId(existing), slabs: byId(slabs) };
-  return calcTearOut({ ...things, shapes: calcOutline({ ...things, limits: TAPE_LIMITS }).figures });
+  const outline = calcOutline({ ...things, limits: TAPE_LIMITS });
+  return calcTearOut({
+    ...things,
+    hollow: {},
+    posts: {},
+    oldSteps: {},
+    green: {},
+    shapes: outline.figures,
+    outlines: outline.data.existing,
+  });
 }
 
 export function base(
@@ -174,7 +187,12 @@ export function haul(
     readonly slabs?: readonly Slab[];
     readonly trailers?: readonly Trailer[];
     readonly places?: readonly DumpPlace[];
-  } & Partial<Pick<HaulInput, 'baseSupplier' | 'towVehicle' | 'loadReserveLb' | 'loadingHr' | 'chalk'>> = {},
+  } & Partial<
+    Pick<
+      HaulInput,
+      'baseSupplier' | 'baseRoomLb' | 'day' | 'towVehicle' | 'loadReserveLb' | 'loadingHr' | 'chalk'
+    >
+  > = {},
 ): HaulResult {
   const { existing = [anExisting()], slabs = [], trailers = [LONG_BOX], places = [aPlace()] } = made;
   const torn = tearOut(existing, slabs);
@@ -182,16 +200,17 @@ export function haul(
   return calcHaul({
     tearOut: torn.figures,
     cargo: torn.data.cargo,
-    existing: byId(existing),
     shapes: calcOutline({ slabs: {}, existing: byId(existing), limits: TAPE_LIMITS }).figures,
     chalk: made.chalk ?? CHALK_STEPS.us,
     base: base(slabs, baseSupplier).figures,
     baseSupplier,
+    baseRoomLb: made.baseRoomLb ?? null,
     trailers: byId(trailers),
     towVehicle: made.towVehicle ?? aTruck(),
     loadReserveLb: made.loadReserveLb ?? 0,
     loadingHr: made.loadingHr ?? 0.4,
     places: byId(places),
+    day: made.day ?? { firstOn: '2026-05-04', startsHr: 7, lengthHr: 8 },
     laborUsdPerHr: figure({
       value: new Usd(30),
       unit: '$/h',

@@ -22,6 +22,18 @@ function streamOf(result: ReturnType<typeof haul>, stream: Stream) {
   return figures;
 }
 
+function wayOf(result: ReturnType<typeof haul>, id: string) {
+  const figures = result.figures.ways[id];
+  if (figures === undefined) throw new Error(`no figures of ${id}`);
+  return figures;
+}
+
+/** Of a stream: the trailer and the place of each of its loads, each pair once. */
+function choicesOf(result: ReturnType<typeof haul>, stream: Stream) {
+  const loads = result.data.loads.filter(({ streams }) => streams.includes(stream));
+  return [...new Set(loads.map(({ trailer, place }) => `${trailer} ${place}`))];
+}
+
 describe('one stream', () => {
   // Worked by hand: 25,000 lb in 9,800 lb loads; a trip of 0.4 + 0.5 + 0.25 + 0.5 h and 20 mi;
   // $30 an hour, $1 a mile, $40 a load.
@@ -29,15 +41,16 @@ describe('one stream', () => {
     const result = haul();
     const concrete = streamOf(result, 'clean-concrete');
     expect(num(concrete.loads)).toBe(3);
-    expect(num(concrete['weight-per-load'])).toBeCloseTo(8333.333, 3);
-    expect(num(concrete['sq-ft-per-load']['drive'] ?? concrete.loads)).toBe(196);
-    expect(num(concrete.fee)).toBe(120);
-    expect(num(concrete.hours)).toBeCloseTo(4.95, 9);
-    expect(num(concrete.miles)).toBe(60);
-    expect(num(concrete.cost)).toBe(328.5);
-    expect(result.data.choices).toEqual({
-      'clean-concrete': { trailer: 'long-box', place: 'yard', limitedBy: 'weight' },
-    });
+    expect(num(concrete['heaviest-load'])).toBe(8334);
+    expect(num(concrete['full-loads']['long-box'] ?? concrete.loads)).toBeCloseTo(25_000 / 9_800, 9);
+    expect(num(concrete['sq-ft-per-load']['drive']?.['long-box'] ?? concrete.loads)).toBe(196);
+    const way = wayOf(result, 'long-box-to-yard');
+    expect([way.trips, way['with-base'], way.fees, way.miles, way.cost].map(num)).toEqual([
+      3, 0, 120, 60, 328.5,
+    ]);
+    expect(num(way.cycle)).toBeCloseTo(1.65, 9);
+    expect(num(way.hours)).toBeCloseTo(4.95, 9);
+    expect(result.data.limitedBy).toEqual({ 'clean-concrete': { 'long-box': 'weight' } });
     expect(result.data.loads.map(({ name, weightLb }) => [name, weightLb])).toEqual([
       ['load-1', 8334],
       ['load-2', 8333],
@@ -70,7 +83,7 @@ describe('one stream', () => {
     const result = haul({ existing });
     // 9.877 loose yd3 in a box of 7.259; 6,667 lb would have been one load.
     expect(num(streamOf(result, 'clean-concrete').loads)).toBe(2);
-    expect(result.data.choices['clean-concrete']?.limitedBy).toBe('box');
+    expect(result.data.limitedBy['clean-concrete']).toEqual({ 'long-box': 'box' });
   });
 
   test('loads that fill the box to the brim are cut finer than a pound', () => {
@@ -83,14 +96,14 @@ describe('one stream', () => {
   test('a fee by the ton is the sum of the tickets, each with its minimum', () => {
     const place = aPlace({ fee: rate('38.91', 'ton'), minimumUsd: new Usd(25) });
     // 8,334 lb: 162.13797; 8,333 lb: 162.118515.
-    expect(num(streamOf(haul({ places: [place] }), 'clean-concrete').fee)).toBeCloseTo(486.38, 9);
+    expect(num(wayOf(haul({ places: [place] }), 'long-box-to-yard').fees)).toBeCloseTo(486.38, 9);
     const dear = aPlace({ fee: rate('38.91', 'ton'), minimumUsd: new Usd(200) });
-    expect(num(streamOf(haul({ places: [dear] }), 'clean-concrete').fee)).toBe(600);
+    expect(num(wayOf(haul({ places: [dear] }), 'long-box-to-yard').fees)).toBe(600);
   });
 
   test('a truck may cost by the hour', () => {
     const result = haul({ towVehicle: aTruck({ cost: rate('20', 'h') }) });
-    expect(num(streamOf(result, 'clean-concrete').cost)).toBe(120 + 4.95 * 50);
+    expect(num(wayOf(result, 'long-box-to-yard').cost)).toBe(120 + 4.95 * 50);
   });
 
   test('soil is loaded by weight, not by the square foot', () => {
@@ -113,7 +126,9 @@ describe('several things in a stream', () => {
 
   test('square feet per load are said for each', () => {
     const perLoad = streamOf(haul({ existing }), 'clean-concrete')['sq-ft-per-load'];
-    expect(Object.entries(perLoad).map(([id, figure]) => [id, num(figure)])).toEqual([
+    expect(
+      Object.entries(perLoad).flatMap(([id, on]) => Object.values(on).map((one) => [id, num(one)])),
+    ).toEqual([
       ['drive', 130],
       ['walk', 196],
     ]);
@@ -129,37 +144,39 @@ describe('several things in a stream', () => {
     expect(loads[1]?.areaSqFt).toBeCloseTo(5500 / 75 + 4000 / 50, 6);
   });
 
-  test('where one thing alone is looser than the box allows, there is a load more', () => {
-    const result = haul({
+  test('where one thing alone is looser than the box allows, each load takes its share of both', () => {
+    const { data } = haul({
       existing: [
         anExisting({ id: 'heavy', shape: rectangle(20, 10), thicknessIn: 4 }),
         anExisting({ id: 'light', shape: rectangle(25, 16), thicknessIn: 4, unitWeightLbPerCuFt: 60 }),
       ],
     });
-    const { loads } = streamOf(result, 'clean-concrete');
-    // 18,000 lb and 11.85 yd3 would be two loads; 9,000 lb with 8,000 of the light are 7.90 + 0.40 yd3.
-    expect(num(loads)).toBe(3);
-    expect(loads.formula).toHaveProperty('method');
+    // One after the other, 9,000 lb with 8,000 of the light would be 7.90 + 0.40 yd3 in a box of 7.26.
+    expect(
+      data.loads.map(({ pieces }) => pieces.map(({ weightLb }) => Math.round(weightLb * 1e6) / 1e6)),
+    ).toEqual([
+      [5000, 4000],
+      [5000, 4000],
+    ]);
+    expect(data.loads[0]?.looseCuYd).toBeCloseTo(5000 / 2531.25 + 4000 / 1012.5, 6);
   });
 });
 
 describe('the choice of trailer and place', () => {
   test('with a flat fee a load the larger trailer wins', () => {
-    expect(haul({ trailers: [SHORT_BOX, LONG_BOX] }).data.choices['clean-concrete']?.trailer).toBe(
-      'long-box',
-    );
+    expect(choicesOf(haul({ trailers: [SHORT_BOX, LONG_BOX] }), 'clean-concrete')).toEqual(['long-box yard']);
   });
 
   test('a nearer place with a higher fee can be the cheaper one', () => {
     const near = aPlace({ id: 'near', fee: rate('60', 'load'), distanceMi: 2, driveHr: 0.1 });
-    expect(haul({ places: [aPlace(), near] }).data.choices['clean-concrete']?.place).toBe('near');
+    expect(choicesOf(haul({ places: [aPlace(), near] }), 'clean-concrete')).toEqual(['long-box near']);
     const dear = aPlace({ id: 'near', fee: rate('90', 'load'), distanceMi: 2, driveHr: 0.1 });
-    expect(haul({ places: [aPlace(), dear] }).data.choices['clean-concrete']?.place).toBe('yard');
+    expect(choicesOf(haul({ places: [aPlace(), dear] }), 'clean-concrete')).toEqual(['long-box yard']);
   });
 
   test('equal cost: the first by name, whatever the order of the files', () => {
     const places = [aPlace({ id: 'b-yard' }), aPlace({ id: 'a-yard' })];
-    expect(haul({ places }).data.choices['clean-concrete']?.place).toBe('a-yard');
+    expect(choicesOf(haul({ places }), 'clean-concrete')).toEqual(['long-box a-yard']);
   });
 
   test('equal cost: fewer trips go before the name', () => {
@@ -167,8 +184,8 @@ describe('the choice of trailer and place', () => {
     const place = aPlace({ fee: rate('10', 'ton'), distanceMi: 0, driveHr: 0, turnHr: 0 });
     const trailers = [{ ...SHORT_BOX, id: 'a-short' }, LONG_BOX];
     const existing = [anExisting({ shape: rectangle(30, 10) })];
-    const choice = haul({ trailers, places: [place], existing, loadingHr: 0 }).data.choices['clean-concrete'];
-    expect(choice?.trailer).toBe('long-box');
+    const result = haul({ trailers, places: [place], existing, loadingHr: 0 });
+    expect(choicesOf(result, 'clean-concrete')).toEqual(['long-box yard']);
   });
 
   test('each stream goes to a place that takes it', () => {
@@ -177,8 +194,8 @@ describe('the choice of trailer and place', () => {
       aPlace({ id: 'fill', accepts: ['soil'] }),
     ];
     const result = haul({ places, slabs: [aSlab({ digIn: 4 })] });
-    expect(result.data.choices['clean-concrete']?.place).toBe('crusher');
-    expect(result.data.choices.soil?.place).toBe('fill');
+    expect(choicesOf(result, 'clean-concrete')).toEqual(['long-box crusher']);
+    expect(choicesOf(result, 'soil')).toEqual(['long-box fill']);
     expect(result.data.loads.flatMap(({ streams }) => streams)).toEqual([
       ...Array.from({ length: 3 }, () => 'clean-concrete'),
       ...Array.from({ length: 3 }, () => 'soil'),
@@ -209,14 +226,16 @@ describe('base', () => {
   test('rides back on debris trips to a yard that sells it', () => {
     const result = haul({ slabs });
     const { base, total } = result.figures;
-    expect([base.loads, base.paired, base['own-trips'], base.delivered].map(num)).toEqual([3, 3, 0, 0]);
-    expect(num(base.hours)).toBe(0.75);
-    expect(num(base.cost)).toBe(22.5);
+    expect([base.loads, base.paired, base['own-trips'], base.deliveries].map(num)).toEqual([3, 3, 0, 0]);
+    // One turn in the yard more for each.
+    expect(num(wayOf(result, 'long-box-to-yard').hours)).toBeCloseTo(4.95 + 0.75, 9);
+    expect(result.data.loads.map(({ baseLb }) => baseLb)).toEqual([22_000 / 3, 22_000 / 3, 22_000 / 3]);
+    expect(num(base.cost)).toBe(0);
     expect(num(base['delivery-cost'])).toBe(0);
     expect(num(total.trips)).toBe(3);
     expect(num(total.cost)).toBe(351);
     expect(result.data.loads.map(({ returns }) => returns)).toEqual(['base', 'base', 'base']);
-    expect(result.data.baseFrom).toEqual({ trailer: 'long-box', place: 'yard' });
+    expect(result.data.baseFrom).toEqual([{ trailer: 'long-box', place: 'yard' }]);
   });
 
   test('rides back on the last debris trips where there are more of them', () => {
@@ -235,10 +254,11 @@ describe('base', () => {
     const result = haul({ slabs, existing: [anExisting({ shape: rectangle(10, 10) })] });
     const { base, total } = result.figures;
     expect([base.loads, base.paired, base['own-trips']].map(num)).toEqual([3, 1, 2]);
-    // One turn in the yard more, and two trips of 1.25 h and 20 mi.
-    expect(num(base.hours)).toBe(2.75);
+    // Two trips of 1.25 h and 20 mi; one turn in the yard more on the trip with rubble.
+    expect(num(base.hours)).toBe(2.5);
     expect(num(base.miles)).toBe(40);
-    expect(num(base.cost)).toBe(122.5);
+    expect(num(base.cost)).toBe(115);
+    expect(num(wayOf(result, 'long-box-to-yard').hours)).toBeCloseTo(1.65 + 0.25, 9);
     expect(num(total.trips)).toBe(3);
   });
 
@@ -251,7 +271,7 @@ describe('base', () => {
   test('is delivered where that costs less, by loads of the supplier', () => {
     const baseSupplier = aBaseSupplier({ deliveryUsd: new Usd('11.24'), deliveryTon: 5.5 });
     const { base, total } = haul({ slabs, baseSupplier }).figures;
-    expect([base.delivered, base.loads, base.paired, base['own-trips']].map(num)).toEqual([1, 0, 0, 0]);
+    expect([base.deliveries, base.loads, base.paired, base['own-trips']].map(num)).toEqual([2, 0, 0, 0]);
     expect(num(base['delivery-cost'])).toBe(22.48);
     expect(num(base.cost)).toBe(0);
     expect(num(total.cost)).toBe(328.5);
@@ -259,20 +279,21 @@ describe('base', () => {
 
   test('is fetched where both cost the same', () => {
     const baseSupplier = aBaseSupplier({ deliveryUsd: new Usd('22.50') });
-    expect(num(haul({ slabs, baseSupplier }).figures.base.delivered)).toBe(0);
+    expect(num(haul({ slabs, baseSupplier }).figures.base.deliveries)).toBe(0);
   });
 
   test('is delivered where no place sells it', () => {
     const { figures, data } = haul({ slabs, places: [aPlace({ sellsBase: false })] });
-    expect(num(figures.base.delivered)).toBe(1);
+    expect(num(figures.base.deliveries)).toBe(1);
     expect(num(figures.base['delivery-cost'])).toBe(400);
-    expect(data.baseFrom).toBeNull();
+    expect(data.deliveredLb).toBe(22_000);
+    expect(data.baseFrom).toEqual([]);
     expect(data.loads.every(({ returns }) => returns === 'empty')).toBe(true);
   });
 
   test('none laid: no trips, no delivery', () => {
     const { base } = haul().figures;
-    expect([base.loads, base.delivered, base.cost, base['delivery-cost']].map(num)).toEqual([0, 0, 0, 0]);
+    expect([base.loads, base.deliveries, base.cost, base['delivery-cost']].map(num)).toEqual([0, 0, 0, 0]);
   });
 });
 

@@ -19,9 +19,9 @@ type Row = {
 };
 
 function rowsOf(result: ReturnType<typeof haul>, id = 'drive'): readonly Row[] {
-  const figures = result.figures['re-chalk'][id] ?? {};
-  return (result.data.reChalk[id]?.rows ?? []).map((row) => {
-    const bay = figures[row.name];
+  const [first] = result.data.reChalk[id] ?? [];
+  return (first?.rows ?? []).map((row) => {
+    const bay = result.figures['re-chalk'][id]?.[first?.trailer ?? '']?.[row.name];
     if (bay === undefined) throw new Error(`no figures of ${row.name}`);
     return { ...row, areaSqFt: num(bay['area-per-load']), loads: num(bay.loads) };
   });
@@ -55,7 +55,7 @@ describe('what to chalk where a slab is thicker or thinner', () => {
   test('the bays of the planned thickness are those of the plan, and in them the whole slab goes', () => {
     const result = haul();
     const planned = rowsOf(result).find(({ isPlanned }) => isPlanned);
-    const perLoad = result.figures.streams['clean-concrete']?.['sq-ft-per-load']['drive'];
+    const perLoad = result.figures.streams['clean-concrete']?.['sq-ft-per-load']['drive']?.['long-box'];
     expect(planned?.areaSqFt).toBe(perLoad && num(perLoad));
     expect(planned?.loads).toBe(result.data.loads.length);
   });
@@ -71,7 +71,7 @@ describe('what to chalk where a slab is thicker or thinner', () => {
     );
   });
 
-  test('each thing by the trailer its own loads ride on', () => {
+  test('each thing by the trailers its own loads ride on', () => {
     const result = haul({
       existing: [anExisting(), anExisting({ id: 'walk', steel: 'mesh', shape: rectangle(20, 4) })],
       trailers: [LONG_BOX, SHORT_BOX],
@@ -79,8 +79,12 @@ describe('what to chalk where a slab is thicker or thinner', () => {
     });
     expect(Object.keys(result.data.reChalk)).toEqual(['drive', 'walk']);
     for (const id of ['drive', 'walk']) {
-      const stream = id === 'drive' ? 'clean-concrete' : 'concrete-with-steel';
-      expect(result.data.reChalk[id]?.trailer).toBe(result.data.choices[stream]?.trailer);
+      const loads = result.data.loads.filter(({ pieces }) =>
+        pieces.some(({ existingId }) => existingId === id),
+      );
+      expect(new Set(result.data.reChalk[id]?.map(({ trailer }) => trailer))).toEqual(
+        new Set(loads.map(({ trailer }) => trailer)),
+      );
     }
   });
 

@@ -17,6 +17,7 @@ function safety(changed: Partial<Input> = {}, work: Parameters<typeof crewOf>[0]
   const crew = crewOf({ production: rows, ...work });
   return calcSafety({
     existing,
+    hollow: {},
     slabs: { drive: aSlab() },
     plan: { crew: ['ana', 'ben', 'cal'], startsOn: '2026-05-04' },
     production: rows,
@@ -63,6 +64,46 @@ describe('silica', () => {
     expect(missingControls(silicaRow('xvii'), new Set(['water-or-suppressant-as-needed']))).toEqual([
       'enclosed-cab',
     ]);
+  });
+
+  describe('by what things are taken out with', () => {
+    const old = existing['old-drive'];
+    if (old === undefined) throw new Error('no old drive');
+    const goneBy = (breakOut: 'jackhammer' | 'saw-and-lift', changed: Parameters<typeof production>[0]) => {
+      const things = { 'old-drive': { ...old, breakOut } };
+      return safety({ production: production(changed), existing: things }, { existing: things });
+    };
+    const hammer = row('break-out-by-hand', '120 sq ft per h', 2, { machine: 'jackhammer' });
+    const lift = row('saw-and-lift', '120 sq ft per h', 2, { machine: 'loader-with-breaker' });
+
+    test('a jackhammer is row x, and nothing is said of the breaker', () => {
+      const result = goneBy('jackhammer', { 'break-out-by-hand': hammer });
+      expect(found(result, 'break-out-by-hand')).toMatchObject({
+        row: { name: 'x' },
+        onTable: true,
+        apf: 10,
+      });
+      expect(result.data.silica.some(({ task }) => task === 'break-out')).toBe(false);
+      expect(result.data.hazards.map(({ code }) => code)).toContain('underground-lines');
+    });
+
+    test('by a loader it is row xvii, and by hand tools there is no row', () => {
+      const loader = goneBy('jackhammer', {
+        'break-out-by-hand': { ...hammer, machine: 'loader-with-breaker' },
+      });
+      expect(found(loader, 'break-out-by-hand').row).toEqual({ name: 'xvii', seen: false });
+      const hand = goneBy('jackhammer', { 'break-out-by-hand': { ...hammer, machine: null } });
+      expect(found(hand, 'break-out-by-hand')).toMatchObject({ row: null, onTable: false });
+    });
+
+    test('lifting what was sawn is demolition too, row xvii, beside the saw; without a machine it is not dusty', () => {
+      const result = goneBy('saw-and-lift', { 'saw-and-lift': lift });
+      expect(found(result, 'saw-and-lift').row).toEqual({ name: 'xvii', seen: false });
+      expect(found(result, 'saw-cut').row?.name).toBe('ii');
+      expect(result.data.hazards.find(({ code }) => code === 'lifting')?.phases).toEqual(['tear-out']);
+      const bare = goneBy('saw-and-lift', { 'saw-and-lift': { ...lift, machine: null } });
+      expect(bare.data.silica.some(({ task }) => task === 'saw-and-lift')).toBe(false);
+    });
   });
 
   test('hours of tools that nobody in particular runs are one person: 1 h of sawing and 6 h of breaking', () => {

@@ -145,7 +145,16 @@ describe('calcTearOut', () => {
 
   test('a thing without an outline is refused by name', () => {
     const noShapes = { slabs: {}, existing: {} };
-    const whole = { existing: { drive: anExisting() }, slabs: {}, shapes: noShapes };
+    const whole = {
+      existing: { drive: anExisting() },
+      hollow: {},
+      posts: {},
+      oldSteps: {},
+      green: {},
+      slabs: {},
+      shapes: noShapes,
+      outlines: {},
+    };
     expect(() => calcTearOut(whole)).toThrow(/no outline called drive/);
   });
 });

@@ -34,6 +34,7 @@ export function anArea(changes: Partial<PlanArea> = {}): PlanArea {
     tags: [],
     corners: [],
     holes: [],
+    bays: { lines: [], marks: [], hooks: [] },
     dimension: feetAndInches,
     ...changes,
   };
@@ -218,6 +219,55 @@ export const samplePlans: Readonly<Record<string, PlanView>> = {
       anArea({ label: 'Stoop at the kitchen door', outline: rectangle(5, 4, 18, 30), role: 'goes' }),
     ],
     sheet: { widthIn: 3.4, heightIn: 4.5 },
+  }),
+  'load bays': aPlan({
+    areas: [
+      anArea({
+        label: 'Old driveway',
+        outline: rectangle(36, 18),
+        role: 'goes',
+        bays: {
+          lines: [9, 18, 27].map((x) => jointFt(x, 0, x, 18).line),
+          marks: [4.5, 13.5, 22.5, 31.5].map((x, index) => ({
+            number: `${index + 2}`,
+            area: '162 sq ft',
+            at: pointFt(x, 9),
+          })),
+          hooks: [
+            { text: 'A', at: pointFt(0, 0) },
+            { text: 'B', at: pointFt(0, 18) },
+          ],
+        },
+      }),
+      anArea({
+        label: 'Brick edge',
+        outline: rectangle(12, 0.7, 4, 18),
+        role: 'goes',
+        bays: { lines: [], marks: [{ number: '1', area: '8 sq ft', at: pointFt(10, 18.35) }], hooks: [] },
+      }),
+    ],
+  }),
+  'bays narrower than their marks': aPlan({
+    areas: [
+      anArea({
+        label: 'Old walk along the fence',
+        outline: rectangle(40, 3),
+        role: 'goes',
+        bays: {
+          lines: [1, 20, 38.5].map((x) => jointFt(x, 0, x, 3).line),
+          marks: [0.5, 10.5, 29.25, 39.25].map((x, index) => ({
+            number: `${index + 8}`,
+            area: '57 sq ft',
+            at: pointFt(x, 1.5),
+          })),
+          hooks: [
+            { text: 'A', at: pointFt(0, 0) },
+            { text: 'B', at: pointFt(0, 3) },
+          ],
+        },
+      }),
+    ],
+    sheet: { widthIn: 7, heightIn: 4 },
   }),
   'a tiny panel beside a large slab': aPlan({
     areas: [

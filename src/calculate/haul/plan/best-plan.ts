@@ -1,0 +1,161 @@
+import { baseNeedOf } from './base-need.ts';
+import { type BaseWay, baseWays } from './base-ways.ts';
+import { type Bounds, boundsOf, isWithin, roughBounds } from './bounds.ts';
+import { combined, type Way } from './combine.ts';
+import { tripsOfKey, usdOfKey } from './cost-key.ts';
+import type { Cover } from './covers.ts';
+import { type BaseNeed, unbeatenWays } from './frontier.ts';
+import { NO_LIMITS, type PlanLimits } from './limits.ts';
+import { allOptionsFor, cheapestFirst, type Option, unbeatenOptions } from './options.ts';
+import type { Plan, PlannedTrips, PlanProblem, PlanStream } from './problem.ts';
+import { type SharedWay, sharedWays } from './shared-loads.ts';
+import { sharedOptionsOf } from './shared-options.ts';
+import { streamCovers } from './stream-covers.ts';
+
+const FIRST_LOOK = 32;
+const LOOK_FURTHER = 2;
+
+/**
+ * The plan that costs least, and of several the one with fewer trips. Every way that may be part of it
+ * is kept to the end, so that none can cost less: streams are covered one by one, sets of them that
+ * share a load on top, then what base is still to come.
+ *
+ * A stream counts as one material of its mean loose weight. Where streams may share a load, one load
+ * takes what is left over of several of them, and each shares one load at most.
+ *
+ * @param limits Trips that it must not have; for the plan that comes next.
+ * @returns null where a stream has no place, or the limits leave no way.
+ */
+export function bestPlan(problem: PlanProblem, limits: PlanLimits = NO_LIMITS): Plan | null {
+  const { streams } = problem;
+  const base = baseNeedOf(problem, limits);
+  const restWay = restWayOf(problem, limits);
+  const restKeyOf = (restLb: number) => restWay(restLb)?.key ?? Number.POSITIVE_INFINITY;
+  const sharedOptions = sharedOptionsOf(problem);
+  const options = streams.map((stream) => {
+    const all = allOptionsFor(problem, stream);
+    // Where the best way is held back, one that only it beats may come next.
+    return cheapestFirst(limits.held === stream.stream ? all : unbeatenOptions(all));
+  });
+  const rough =
+    limits.held === null ? roughBounds({ streams, options, sharedOptions, base, restKeyOf }) : null;
+  const useful = streams.map((stream, index) =>
+    streamCovers({
+      stream,
+      options: options[index] ?? [],
+      sharedOptions,
+      base,
+      limits,
+      rough: rough === null ? null : { bounds: rough, leastKey: rough.leastKeys[index] ?? 0 },
+    }),
+  );
+  const bounds = boundsOf({ covers: useful, base, restKeyOf });
+  if (bounds === null) return null;
+
+  const bestWithin = (slackKey: number): WholeWay | null => {
+    const within = { ...bounds, slackKey };
+    const covers = useful.map((ofStream, index) => {
+      const leastKey = bounds.leastKeys[index] ?? 0;
+      return ofStream.filter(({ key, restKeyAt, baseLb }) =>
+        isWithin({ key: key + restKeyAt(bounds.baseKeyPerLb), baseLb }, leastKey, within),
+      );
+    });
+    const rests = covers.map((ofStream) => ofStream.filter(({ restLb }) => restLb > 0));
+    const whole = covers.map((ofStream) => ofStream.filter(({ restLb }) => restLb === 0));
+    const sharing = sharedOptions.map((option) =>
+      sharedWays({ option, streams, covers: rests, base, bounds: within }),
+    );
+    const ways = combined({ whole, sharing: merged(sharing, limits, base), base, bounds: within });
+    return leastOf(ways, problem, restWay);
+  };
+  const best = closestOf(bestWithin, bounds);
+  return best && planOf(best, problem, options);
+}
+
+/**
+ * The best way, looked for close to the cheapest there might be and then further from it. A way that is
+ * no further from it than was looked is the best of all; one that is further says how far to look.
+ */
+function closestOf(bestWithin: (slackKey: number) => WholeWay | null, bounds: Bounds): WholeWay | null {
+  let mostKey = bounds.slackKey;
+  for (let slackKey = mostKey / FIRST_LOOK; ; slackKey *= LOOK_FURTHER) {
+    const best = bestWithin(Math.min(slackKey, mostKey));
+    if (slackKey >= mostKey) return best;
+    if (best === null) continue;
+    const farKey = best.key - bounds.sumKey + bounds.noiseKey;
+    if (farKey <= slackKey) return best;
+    mostKey = Math.min(mostKey, farKey);
+  }
+}
+
+function restWayOf(problem: PlanProblem, limits: PlanLimits): (restLb: number) => BaseWay | null {
+  const { base } = problem;
+  if (base === null) return () => ({ key: 0, trips: [], deliveryCount: 0 });
+  const { mostBaseTrips: mostTrips, mostDeliveries } = limits;
+  return baseWays({ problem, base, mostTrips, mostDeliveries });
+}
+
+function merged(
+  sharing: readonly ReadonlyMap<number, readonly SharedWay[]>[],
+  limits: PlanLimits,
+  base: BaseNeed,
+): ReadonlyMap<number, readonly SharedWay[]> {
+  const bySet = new Map<number, SharedWay[]>();
+  for (const ways of sharing) {
+    for (const [set, some] of ways) {
+      bySet.set(set, [...(bySet.get(set) ?? []), ...some.filter(({ load }) => limits.allowsShared(load))]);
+    }
+  }
+  return new Map([...bySet].map(([set, ways]) => [set, unbeatenWays(ways, base)]));
+}
+
+type WholeWay = { readonly key: number; readonly way: Way; readonly rest: BaseWay };
+
+/** Adds the base that is still to come to each way, and takes the least of all; of equal ones the one that fetches more. */
+function leastOf(
+  ways: readonly Way[],
+  { base }: PlanProblem,
+  restWay: (restLb: number) => BaseWay | null,
+): WholeWay | null {
+  let least: WholeWay | null = null;
+  for (const way of ways) {
+    const rest = restWay(Math.max(0, (base?.weightLb ?? 0) - way.baseLb));
+    if (rest === null || (least !== null && way.key + rest.key > least.key)) continue;
+    least = { key: way.key + rest.key, way, rest };
+  }
+  return least;
+}
+
+function planOf(
+  { key, way, rest }: WholeWay,
+  { streams }: PlanProblem,
+  options: readonly (readonly Option[])[],
+): Plan {
+  return {
+    costUsd: usdOfKey(key),
+    tripCount: tripsOfKey(key),
+    byStream: streams.map((stream, index) =>
+      plannedStream(stream, way.covers.get(index), options[index] ?? []),
+    ),
+    shared: way.shared,
+    baseTrips: rest.trips,
+    deliveryCount: rest.deliveryCount,
+  };
+}
+
+function plannedStream(
+  { stream, weightLb }: PlanStream,
+  cover: Cover | undefined,
+  options: readonly Option[],
+): Plan['byStream'][number] {
+  if (cover === undefined) throw new RangeError(`a way leaves ${stream} out`);
+  const trips = options.flatMap((option, index): PlannedTrips[] => {
+    const count = cover.counts[index] ?? 0;
+    return count === 0
+      ? []
+      : [{ trailer: option.trailer.id, place: option.place.id, withBase: option.withBase, count }];
+  });
+  const named = ({ trailer, place, withBase }: PlannedTrips) => `${trailer} ${place} ${withBase ? 1 : 0}`;
+  trips.sort((one, other) => (named(one) < named(other) ? -1 : 1));
+  return { stream, weightLb: weightLb - cover.restLb, trips };
+}

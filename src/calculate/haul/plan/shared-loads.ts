@@ -1,0 +1,172 @@
+import type { Stream } from '../../job.ts';
+import { type Bounds, isWithin } from './bounds.ts';
+import { costKey } from './cost-key.ts';
+import type { Cover } from './covers.ts';
+import { type BaseNeed, headStartKey, mayStillBeNeeded } from './frontier.ts';
+import { capacityLb, tariffOf } from './options.ts';
+import type { PlanStream, SharedLoad } from './problem.ts';
+import { FULL_RATIO, type SharedOption } from './shared-options.ts';
+
+/*
+ * Where a place lets streams share a load, what is left over of several of them may go on one: all
+ * their other loads are full, and a stream shares one load at most. A load is full when the shares of
+ * a full load that are on it add up to one.
+ */
+
+/** One of the covers of each of some streams, with what they leave over on one load. */
+export type SharedWay = {
+  readonly key: number;
+  readonly baseLb: number;
+  readonly leastBaseLb: number;
+  /** By the index of the stream. */
+  readonly covers: ReadonlyMap<number, Cover>;
+  readonly load: SharedLoad;
+};
+
+/** A load in the making. */
+type Filling = {
+  readonly key: number;
+  readonly shareRatio: number;
+  /** Of the load, for what is on it so far, at the least. */
+  readonly partKey: number;
+  readonly weightLb: number;
+  readonly looseCuYd: number;
+  readonly baseLb: number;
+  readonly leastBaseLb: number;
+  readonly covers: ReadonlyMap<number, Cover>;
+};
+
+const LB_PER_TON = 2000;
+
+/**
+ * All ways in which streams share this load, by the set of the streams that do (a bit each).
+ *
+ * @param covers Of each stream; those that leave a rest.
+ */
+export function sharedWays(made: {
+  readonly option: SharedOption;
+  readonly streams: readonly PlanStream[];
+  readonly covers: readonly (readonly Cover[])[];
+  readonly base: BaseNeed;
+  readonly bounds: Bounds;
+}): ReadonlyMap<number, readonly SharedWay[]> {
+  const { option, streams, covers, base, bounds } = made;
+  const { baseLb } = option;
+  const empty: Filling = {
+    key: option.driveKey,
+    shareRatio: 0,
+    partKey: 0,
+    weightLb: 0,
+    looseCuYd: 0,
+    baseLb,
+    leastBaseLb: baseLb > 0 ? baseLb : Number.POSITIVE_INFINITY,
+    covers: new Map(),
+  };
+  const bySet = new Map<number, readonly Filling[]>([[0, [empty]]]);
+  for (const [index, stream] of streams.entries()) {
+    if (!option.place.accepts.includes(stream.stream)) continue;
+    const mostLb = capacityLb(option.trailer, stream.looseLbPerCuYd);
+    const keyPerLb = option.leastKeysPerLb.get(stream.stream) ?? 0;
+    for (const [set, fillings] of [...bySet]) {
+      const leastKey = leastKeyOf(set | (1 << index), bounds);
+      const fuller = fillings.flatMap((filling) =>
+        (covers[index] ?? []).flatMap((cover) => {
+          const shareRatio = filling.shareRatio + cover.restLb / mostLb;
+          if (shareRatio > FULL_RATIO) return [];
+          const brought = {
+            baseLb: filling.baseLb + cover.baseLb,
+            leastBaseLb: Math.min(filling.leastBaseLb, cover.leastBaseLb),
+          };
+          const partKey = filling.partKey + keyPerLb * cover.restLb;
+          const within = {
+            key: filling.key + cover.key - option.driveKey + partKey,
+            baseLb: brought.baseLb - baseLb * (1 - Math.min(1, shareRatio)),
+          };
+          return isWithin(within, leastKey, bounds) && mayStillBeNeeded(brought, base)
+            ? [
+                {
+                  ...withRest({ filling, cover, index, looseLbPerCuYd: stream.looseLbPerCuYd }),
+                  ...brought,
+                  partKey,
+                  shareRatio,
+                },
+              ]
+            : [];
+        }),
+      );
+      if (fuller.length > 0) bySet.set(set | (1 << index), unbeatenFillings(fuller, base, option.feeGrows));
+    }
+  }
+  return new Map(
+    [...bySet]
+      .filter(([set]) => (set & (set - 1)) !== 0)
+      .map(([set, fillings]) => [set, fillings.map((filling) => asWay(filling, option, streams))]),
+  );
+}
+
+/** Of the streams of a set together. */
+export function leastKeyOf(set: number, bounds: Bounds): number {
+  return bounds.leastKeys.reduce((sum, key, index) => ((set >> index) & 1 ? sum + key : sum), 0);
+}
+
+function withRest(made: {
+  readonly filling: Filling;
+  readonly cover: Cover;
+  readonly index: number;
+  readonly looseLbPerCuYd: number;
+}): Omit<Filling, 'shareRatio' | 'partKey' | 'baseLb' | 'leastBaseLb'> {
+  const { filling, cover, index, looseLbPerCuYd } = made;
+  return {
+    key: filling.key + cover.key,
+    weightLb: filling.weightLb + cover.restLb,
+    looseCuYd: filling.looseCuYd + cover.restLb / looseLbPerCuYd,
+    covers: new Map([...filling.covers, [index, cover]]),
+  };
+}
+
+/** No dearer, no fuller, no less base; and no heavier or looser where the fee grows with that. */
+function unbeatenFillings(
+  fillings: readonly Filling[],
+  base: BaseNeed,
+  feeGrows: SharedOption['feeGrows'],
+): readonly Filling[] {
+  const sorted = [...fillings].sort((one, other) => one.key - other.key || one.shareRatio - other.shareRatio);
+  const kept: Filling[] = [];
+  for (const filling of sorted) {
+    const isBeaten = kept.some(
+      (other) =>
+        other.shareRatio <= filling.shareRatio &&
+        (!feeGrows.byWeight || other.weightLb <= filling.weightLb) &&
+        (!feeGrows.byVolume || other.looseCuYd <= filling.looseCuYd) &&
+        other.key + headStartKey(other, filling, base) <= filling.key,
+    );
+    if (!isBeaten) kept.push(filling);
+  }
+  return kept;
+}
+
+function asWay(filling: Filling, option: SharedOption, streams: readonly PlanStream[]): SharedWay {
+  const { place, trailer, withBase } = option;
+  const parts = [...filling.covers].map(([index, { restLb }]) => ({
+    stream: (streams[index] as PlanStream).stream,
+    weightLb: restLb,
+  }));
+  const tariff = tariffOf(
+    place,
+    parts.map(({ stream }): Stream => stream),
+    withBase,
+  );
+  const feeUsd = Math.max(
+    place.minimumUsd,
+    tariff.usdPerLoad +
+      (tariff.usdPerTon * filling.weightLb) / LB_PER_TON +
+      tariff.usdPerCuYd * filling.looseCuYd,
+  );
+  return {
+    key: filling.key + costKey(feeUsd, 0),
+    baseLb: filling.baseLb,
+    leastBaseLb: filling.leastBaseLb,
+    covers: filling.covers,
+    load: { trailer: trailer.id, place: place.id, withBase, parts },
+  };
+}

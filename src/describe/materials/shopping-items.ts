@@ -1,0 +1,198 @@
+import { type Figure, num } from '../../calculate/figure.ts';
+import { thingNamed } from '../../calculate/parts.ts';
+import { mixWords } from '../parts/mix-words.ts';
+import type { Made } from './made.ts';
+
+/** One thing to buy, its quantity as a number in the core's unit and as the page shows it. */
+export type ShoppingItem = {
+  readonly supplier: string;
+  readonly phone: string;
+  readonly noticeDays: number;
+  readonly neededOn: string;
+  readonly item: string;
+  readonly quantity: {
+    readonly unit: 'yd3' | 'ton' | 'each';
+    readonly amount: number;
+    readonly text: string;
+  };
+};
+
+/** Everything to buy, in the order of the work. */
+export function shoppingItems(made: Made): readonly ShoppingItem[] {
+  return [
+    ...concreteItems(made),
+    ...baseItems(made),
+    ...steelItems(made),
+    ...sundryItems(made),
+    ...formItems(made),
+  ];
+}
+
+/** First day of a phase, or the start of the job where it has none. */
+function firstDayOf({ job, results }: Made, phase: string): string {
+  return (
+    results.crew.data.days.find((day) => day.kind === 'work' && day.phase === phase)?.on ?? job.plan.startsOn
+  );
+}
+
+function concreteItems(made: Made): ShoppingItem[] {
+  const { job, results, show, words } = made;
+  const say = words.materials.shopping;
+  const { concrete, bagged } = job.company.suppliers;
+  const { truck, bags, total } = results.concrete.figures;
+  if (num(total.needed) <= 0) return [];
+  const neededOn = firstDayOf(made, 'pour');
+  if (results.concrete.data.supply === 'truck') {
+    const item = say.concrete(mixWords(job.build.mix, show, words));
+    return [
+      {
+        supplier: concrete.label,
+        phone: concrete.phone,
+        noticeDays: concrete.noticeDays,
+        neededOn,
+        item,
+        quantity: { unit: 'yd3', amount: num(truck.order), text: show.volume(num(truck.order)) },
+      },
+    ];
+  }
+  const item = say.bags(show.weight(bagged.weightLb));
+  return [
+    {
+      supplier: bagged.label,
+      phone: bagged.phone,
+      noticeDays: 1,
+      neededOn,
+      item,
+      quantity: pieces(num(bags.count), show),
+    },
+  ];
+}
+
+function baseItems(made: Made): ShoppingItem[] {
+  const { job, results, show, words } = made;
+  const orderTon = num(results.base.figures.total['order-tons']);
+  if (orderTon <= 0) return [];
+  const { base } = job.company.suppliers;
+  return [
+    {
+      supplier: base.label,
+      phone: base.phone,
+      noticeDays: base.noticeDays,
+      neededOn: firstDayOf(made, 'tear-out'),
+      item: words.materials.shopping.base,
+      quantity: { unit: 'ton', amount: orderTon, text: show.tons(orderTon * 2000) },
+    },
+  ];
+}
+
+function steelItems(made: Made): ShoppingItem[] {
+  const { job, results, show, words } = made;
+  const say = words.materials.shopping;
+  const { mesh, bars, sundries } = job.company.suppliers;
+  const neededOn = firstDayOf(made, 'base-and-forms');
+  const slabItems = Object.values(job.build.slabs).flatMap((slab): ShoppingItem[] => {
+    const figures = results.reinforcement.figures.slabs[slab.id];
+    if (figures === undefined) return [];
+    const { reinforcement } = slab;
+    if (reinforcement.kind === 'bars' && 'sticks' in figures) {
+      const count = num(figures.sticks);
+      const text = words.workOrder.steel.sticks(show.count(count), show.length(bars.stockIn));
+      return [
+        {
+          supplier: bars.label,
+          phone: bars.phone,
+          noticeDays: 1,
+          neededOn,
+          item: `${say.bars(reinforcement.size)}, ${slab.label}`,
+          quantity: { unit: 'each', amount: count, text },
+        },
+      ];
+    }
+    if (reinforcement.kind === 'mesh' && 'sheets' in figures) {
+      const item = `${say.mesh} ${reinforcement.style}, ${slab.label}`;
+      return [
+        {
+          supplier: mesh.label,
+          phone: mesh.phone,
+          noticeDays: 1,
+          neededOn,
+          item,
+          quantity: pieces(num(figures.sheets), show),
+        },
+      ];
+    }
+    return [];
+  });
+  const chairs = counted(results.reinforcement.figures.total.chairs, (count) => ({
+    supplier: sundries.label,
+    phone: sundries.phone,
+    noticeDays: 1,
+    neededOn,
+    item: say.chairs,
+    quantity: pieces(count, show),
+  }));
+  return [...slabItems, ...chairs];
+}
+
+function sundryItems(made: Made): ShoppingItem[] {
+  const { job, results, show, words } = made;
+  const say = words.materials.shopping;
+  const { sundries } = job.company.suppliers;
+  const neededOn = firstDayOf(made, 'base-and-forms');
+  const common = { supplier: sundries.label, phone: sundries.phone, noticeDays: 1, neededOn };
+  const { packs } = results.cost.figures;
+  return [
+    ...counted(packs['curing-packs'], (count) => ({
+      ...common,
+      item: say.curing,
+      quantity: {
+        unit: 'each',
+        amount: count,
+        text: say.packs(show.count(count), show.liquid(sundries.curingPackGal)),
+      },
+    })),
+    ...counted(packs['isolation-strips'], (count) => ({
+      ...common,
+      item: say.isolation,
+      quantity: {
+        unit: 'each',
+        amount: count,
+        text: say.strips(show.count(count), show.length(sundries.isolationStripIn)),
+      },
+    })),
+  ];
+}
+
+/** Only what the company's own stock does not cover. */
+function formItems(made: Made): ShoppingItem[] {
+  const { results, show, words } = made;
+  const say = words.materials.shopping;
+  const neededOn = firstDayOf(made, 'base-and-forms');
+  const common = { supplier: say.formSupplier, phone: '', noticeDays: 1, neededOn };
+  const { boards, strips, stakes } = results.forms.figures;
+  return [
+    ...Object.keys(boards).flatMap((id) =>
+      counted(thingNamed(boards, id, 'board').shortage, (count) => ({
+        ...common,
+        item: say.boards(id),
+        quantity: pieces(count, show),
+      })),
+    ),
+    ...Object.keys(strips).flatMap((id) =>
+      counted(thingNamed(strips, id, 'form strip').shortage, (count) => ({
+        ...common,
+        item: say.formStrips(id),
+        quantity: pieces(count, show),
+      })),
+    ),
+    ...counted(stakes.shortage, (count) => ({ ...common, item: say.stakes, quantity: pieces(count, show) })),
+  ];
+}
+
+function counted(figure: Figure, item: (count: number) => ShoppingItem): ShoppingItem[] {
+  return num(figure) > 0 ? [item(num(figure))] : [];
+}
+
+function pieces(count: number, show: Made['show']): ShoppingItem['quantity'] {
+  return { unit: 'each', amount: count, text: show.count(count) };
+}
