@@ -25,14 +25,14 @@ describe('how large the pieces of what goes may be', () => {
   // 4 in of 150 lb/cu ft: 51 lb are 12.12 in square, 930 lb 51.75 in.
   test('by hand first, then the place, then the machine; all rounded down to the inch', () => {
     const [text] = saidOf('full', 'Old terrace');
-    expect(text).toContain('break to 12″ or less where one person lifts it');
-    expect(text).toMatch(/Breaker yard: takes pieces up to 23″; .*lifts pieces up to 51″ square$/);
+    expect(text).toContain('to 12″ or less by one pair of hands');
+    expect(text).toMatch(/; 23″ for Breaker yard; 51″ square by the .*$/);
   });
 
   test('a jackhammer has no machine that lifts', () => {
     const said = saidOf('full', 'Old round seat');
     expect(said.length).toBeGreaterThan(0);
-    for (const text of said) expect(text).not.toContain('lifts pieces up to');
+    for (const text of said) expect(text).not.toContain('square by the');
   });
 
   test('what is sawn has its grid, on the days on which it is sawn and on which it is lifted', () => {

@@ -3,6 +3,7 @@ import { once } from 'node:events';
 import { cp, mkdir, mkdtemp, readdir, readFile, rm, symlink } from 'node:fs/promises';
 import { arch, cpus, loadavg, platform, tmpdir, totalmem } from 'node:os';
 import { join } from 'node:path';
+import { bestPlan } from '../../src/calculate/haul/plan/index.ts';
 import { calculateJob } from '../../src/calculate/index.ts';
 import type { Job } from '../../src/calculate/job.ts';
 import { calcOutline } from '../../src/calculate/outline/index.ts';
@@ -10,6 +11,7 @@ import { describeAll } from '../../src/commands/describe-all.ts';
 import { prepareJobs } from '../../src/commands/prepare.ts';
 import { polygonRing, selfCrossing } from '../../src/geometry/index.ts';
 import { renderOne } from '../../src/render/index.ts';
+import { HARD_HAUL } from './hard-haul.ts';
 
 /**
  * Measures what DEVELOPERS.md tells under Measurements: medians of RUNS, in seconds of a clock on
@@ -75,9 +77,16 @@ async function inProcessLines(): Promise<readonly Line[]> {
     for (const document of documents) await renderOne(document, { projectDir: PROJECT });
     return (performance.now() - startedMs) / 1000 / documents.length;
   });
+  const hardHaul = await times(RUNS, async () => secondsOf(() => bestPlan(HARD_HAUL)));
   return [
     ['calculation of one job, in process', shown(calculation.map(inMs), 'ms'), ''],
     ['outlines of one job, in process', shown(outlines.map(inMs), 'ms'), '20 ms'],
+    [
+      'trips of a hard haul: 3 trailers, 5 streams, 4 places, 120 tons',
+      shown(hardHaul.map(inMs), 'ms'),
+      '1,000 ms',
+    ],
+    ['  memory of the process after it', `${Math.round(process.memoryUsage().rss / 1e6)} MB`, ''],
     ...growth,
     ['view models of its documents', shown(description.map(inMs), 'ms'), ''],
     ['HTML of one document alone', shown(html.map(inMs), 'ms'), ''],

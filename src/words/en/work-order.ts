@@ -207,20 +207,20 @@ export const workOrder = {
     loadsFor: (thickness: string) => `${thickness}, loads planned`,
   },
   breakPieces: {
-    label: 'Pieces',
+    label: 'Break to',
     of: (things: string, text: string) => `${things}: ${text}`,
     list: (clauses: readonly string[]) => clauses.join('; '),
     sawn: (along: string, across: string) =>
       `saw a grid of ${along} by ${across} and lift it out piece by piece`,
-    broken: (side: string, because: string) => `break to ${side} or less ${because}`,
+    broken: (side: string, because: string) => `to ${side} or less ${because}`,
     hand: {
-      because: 'where one person lifts it, standing well and close to it',
-      more: (side: string) => `one person lifts ${side} square at most, standing well and close to it`,
+      because: 'by one pair of hands',
+      more: (side: string) => `${side} square by one pair of hands`,
     },
-    machine: (machine: string, side: string) => `${machine}: lifts pieces up to ${side} square`,
+    machine: (machine: string, side: string) => `${side} square by the ${machine}`,
     place: {
-      because: (place: string) => `since nothing larger is taken at ${place}`,
-      more: (place: string, side: string) => `${place}: takes pieces up to ${side}`,
+      because: (place: string) => `for ${place}`,
+      more: (place: string, side: string) => `${side} for ${place}`,
     },
   },
   findings: 'Look at these first',
