@@ -1,6 +1,7 @@
 import { baseNeedOf } from './base-need.ts';
 import { type BaseWay, baseWays } from './base-ways.ts';
-import { type Bounds, boundsOf, isWithin, roughBounds } from './bounds.ts';
+import { type Bounds, boundsOf, isWithin, type PricedCover, roughBounds } from './bounds.ts';
+import { closestOf } from './closest.ts';
 import { combined, type Way } from './combine.ts';
 import { tripsOfKey, usdOfKey } from './cost-key.ts';
 import type { Cover } from './covers.ts';
@@ -9,11 +10,8 @@ import { NO_LIMITS, type PlanLimits } from './limits.ts';
 import { allOptionsFor, cheapestFirst, type Option, unbeatenOptions } from './options.ts';
 import type { Plan, PlannedTrips, PlanProblem, PlanStream } from './problem.ts';
 import { type SharedWay, sharedWays } from './shared-loads.ts';
-import { sharedOptionsOf } from './shared-options.ts';
+import { type SharedOption, sharedOptionsOf } from './shared-options.ts';
 import { streamCovers } from './stream-covers.ts';
-
-const FIRST_LOOK = 32;
-const LOOK_FURTHER = 2;
 
 /**
  * The plan that costs least, and of several the one with fewer trips. Every way that may be part of it
@@ -37,8 +35,7 @@ export function bestPlan(problem: PlanProblem, limits: PlanLimits = NO_LIMITS): 
     // Where the best way is held back, one that only it beats may come next.
     return cheapestFirst(limits.held === stream.stream ? all : unbeatenOptions(all));
   });
-  const rough =
-    limits.held === null ? roughBounds({ streams, options, sharedOptions, base, restKeyOf }) : null;
+  const rough = roughBounds({ streams, options, sharedOptions, base, restKeyOf, limits });
   const useful = streams.map((stream, index) =>
     streamCovers({
       stream,
@@ -46,46 +43,44 @@ export function bestPlan(problem: PlanProblem, limits: PlanLimits = NO_LIMITS): 
       sharedOptions,
       base,
       limits,
-      rough: rough === null ? null : { bounds: rough, leastKey: rough.leastKeys[index] ?? 0 },
+      rough: { bounds: rough, leastKey: rough.leastKeys[index] ?? 0 },
     }),
   );
-  const bounds = boundsOf({ covers: useful, base, restKeyOf });
+  const bounds = boundsOf({ covers: useful, base, restKeyOf, limits });
   if (bounds === null) return null;
 
-  const bestWithin = (slackKey: number): WholeWay | null => {
-    const within = { ...bounds, slackKey };
-    const covers = useful.map((ofStream, index) => {
-      const leastKey = bounds.leastKeys[index] ?? 0;
-      return ofStream.filter(({ key, restKeyAt, baseLb }) =>
-        isWithin({ key: key + restKeyAt(bounds.baseKeyPerLb), baseLb }, leastKey, within),
-      );
-    });
-    const rests = covers.map((ofStream) => ofStream.filter(({ restLb }) => restLb > 0));
-    const whole = covers.map((ofStream) => ofStream.filter(({ restLb }) => restLb === 0));
-    const sharing = sharedOptions.map((option) =>
-      sharedWays({ option, streams, covers: rests, base, bounds: within }),
-    );
-    const ways = combined({ whole, sharing: merged(sharing, limits, base), base, bounds: within });
-    return leastOf(ways, problem, restWay);
-  };
-  const best = closestOf(bestWithin, bounds);
+  const made = { problem, limits, base, sharedOptions, useful };
+  const best = closestOf(
+    (slackKey) => leastOf(waysOf(made, { ...bounds, slackKey }), problem, restWay),
+    bounds,
+  );
   return best && planOf(best, problem, options);
 }
 
-/**
- * The best way, looked for close to the cheapest there might be and then further from it. A way that is
- * no further from it than was looked is the best of all; one that is further says how far to look.
- */
-function closestOf(bestWithin: (slackKey: number) => WholeWay | null, bounds: Bounds): WholeWay | null {
-  let mostKey = bounds.slackKey;
-  for (let slackKey = mostKey / FIRST_LOOK; ; slackKey *= LOOK_FURTHER) {
-    const best = bestWithin(Math.min(slackKey, mostKey));
-    if (slackKey >= mostKey) return best;
-    if (best === null) continue;
-    const farKey = best.key - bounds.sumKey + bounds.noiseKey;
-    if (farKey <= slackKey) return best;
-    mostKey = Math.min(mostKey, farKey);
-  }
+/** All ways that are within the bounds and that no other one beats. */
+function waysOf(
+  made: {
+    readonly problem: PlanProblem;
+    readonly limits: PlanLimits;
+    readonly base: BaseNeed;
+    readonly sharedOptions: readonly SharedOption[];
+    readonly useful: readonly (readonly PricedCover[])[];
+  },
+  bounds: Bounds,
+): readonly Way[] {
+  const { problem, limits, base, sharedOptions } = made;
+  const covers = made.useful.map((ofStream, index) => {
+    const leastKey = bounds.leastKeys[index] ?? 0;
+    return ofStream.filter(({ key, restKeyAt, baseLb }) =>
+      isWithin({ key: key + restKeyAt(bounds.baseKeyPerLb), baseLb }, leastKey, bounds),
+    );
+  });
+  const rests = covers.map((ofStream) => ofStream.filter(({ restLb }) => restLb > 0));
+  const whole = covers.map((ofStream) => ofStream.filter(({ restLb }) => restLb === 0));
+  const sharing = sharedOptions.map((option) =>
+    sharedWays({ option, streams: problem.streams, covers: rests, base, bounds }),
+  );
+  return combined({ whole, sharing: merged(sharing, limits, base), base, bounds });
 }
 
 function restWayOf(problem: PlanProblem, limits: PlanLimits): (restLb: number) => BaseWay | null {

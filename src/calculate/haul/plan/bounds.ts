@@ -1,6 +1,7 @@
-import { CENT_KEY } from './cost-key.ts';
+import { CENT_KEY, costKey } from './cost-key.ts';
 import type { Cover } from './covers.ts';
 import { type BaseNeed, mayStillBeNeeded } from './frontier.ts';
+import type { PlanLimits } from './limits.ts';
 import { keyOfWeight, type Option } from './options.ts';
 import type { PlanStream } from './problem.ts';
 import { type SharedOption, sharedKeyPerLb } from './shared-options.ts';
@@ -37,11 +38,12 @@ export function boundsOf(made: {
   readonly covers: readonly (readonly PricedCover[])[];
   readonly base: BaseNeed;
   readonly restKeyOf: (restLb: number) => number;
+  readonly limits: PlanLimits;
 }): Bounds | null {
-  const { covers, base } = made;
+  const { covers, base, limits } = made;
   if (covers.some((ofStream) => ofStream.length === 0)) return null;
   return boundsBy(base, {
-    knownKeyAt: (price) => planKeyAt(price, made),
+    knownKeyAt: (price) => Math.min(mostKeyOf(limits), planKeyAt(price, made)),
     leastKeysAt: (price) => covers.map((ofStream) => leastOf(ofStream, price)),
   });
 }
@@ -81,11 +83,15 @@ export function roughBounds(made: {
   readonly sharedOptions: readonly SharedOption[];
   readonly base: BaseNeed;
   readonly restKeyOf: (restLb: number) => number;
+  readonly limits: PlanLimits;
 }): Bounds {
-  const { streams, options, sharedOptions, base } = made;
+  const { streams, options, sharedOptions, base, limits } = made;
   const known = streams.map(({ weightLb }, index) => simpleCovers(weightLb, options[index] ?? []));
   return boundsBy(base, {
-    knownKeyAt: (price) => planKeyAt(price, { covers: known, base, restKeyOf: made.restKeyOf }),
+    knownKeyAt: (price) =>
+      limits.held === null
+        ? Math.min(mostKeyOf(limits), planKeyAt(price, { covers: known, base, restKeyOf: made.restKeyOf }))
+        : mostKeyOf(limits),
     leastKeysAt: (price) =>
       streams.map(
         (stream, index) =>
@@ -165,7 +171,7 @@ function leastOf(covers: readonly PricedCover[], baseKeyPerLb: number): number {
 }
 
 /** What the plan costs that takes of each stream the cheapest whole cover at this price of base. */
-function planKeyAt(baseKeyPerLb: number, made: Parameters<typeof boundsOf>[0]): number {
+function planKeyAt(baseKeyPerLb: number, made: Omit<Parameters<typeof boundsOf>[0], 'limits'>): number {
   let sum = { key: 0, baseLb: 0, leastBaseLb: Number.POSITIVE_INFINITY };
   for (const covers of made.covers) {
     let least: PricedCover | null = null;
@@ -187,4 +193,8 @@ function planKeyAt(baseKeyPerLb: number, made: Parameters<typeof boundsOf>[0]): 
     };
   }
   return sum.key + made.restKeyOf(Math.max(0, made.base.needLb - sum.baseLb));
+}
+
+function mostKeyOf({ mostUsd }: PlanLimits): number {
+  return costKey(mostUsd, 0) + CENT_KEY;
 }

@@ -28,55 +28,57 @@ export function combined(made: {
     shared: [],
   };
   const bySet = new Map<number, readonly Way[]>([[0, [none]]]);
-  const all = 2 ** whole.length - 1;
-  for (let set = 1; set <= all; set += 1) {
+  const waysOf = (set: number): readonly Way[] => {
+    const known = bySet.get(set);
+    if (known !== undefined) return known;
     const first = 31 - Math.clz32(set & -set);
-    const alone = added(bySet.get(set & ~(1 << first)) ?? [], whole[first] ?? [], base, (cover) => ({
+    const join = joining(leastKeyOf(set, bounds), bounds, base);
+    const alone = join(waysOf(set & ~(1 << first)), whole[first] ?? [], (cover) => ({
       covers: [[first, cover]],
       shared: [],
     }));
     const together = [...sharing].flatMap(([sharers, ways]) =>
       (sharers & (1 << first)) !== 0 && (sharers & ~set) === 0
-        ? added(bySet.get(set & ~sharers) ?? [], ways, base, ({ covers, load }) => ({
-            covers: [...covers],
-            shared: [load],
-          }))
+        ? join(waysOf(set & ~sharers), ways, ({ covers, load }) => ({ covers: [...covers], shared: [load] }))
         : [],
     );
-    const leastKey = leastKeyOf(set, bounds);
-    const within = [...alone, ...together].filter((way) => isWithin(way, leastKey, bounds));
-    bySet.set(set, unbeatenWays(within, base));
-  }
-  return bySet.get(all) ?? [];
+    const found = unbeatenWays([...alone, ...together], base);
+    bySet.set(set, found);
+    return found;
+  };
+  return waysOf(2 ** whole.length - 1);
 }
 
 type Addend = { readonly key: number; readonly baseLb: number; readonly leastBaseLb: number };
+type Parts = {
+  readonly covers: readonly (readonly [number, Cover])[];
+  readonly shared: readonly SharedWay['load'][];
+};
 
-function added<T extends Addend>(
-  ways: readonly Way[],
-  more: readonly T[],
-  base: BaseNeed,
-  partsOf: (addend: T) => {
-    readonly covers: readonly (readonly [number, Cover])[];
-    readonly shared: readonly SharedWay['load'][];
-  },
-): readonly Way[] {
-  return ways.flatMap((way) =>
-    more.flatMap((addend) => {
-      const sum = {
-        baseLb: way.baseLb + addend.baseLb,
-        leastBaseLb: Math.min(way.leastBaseLb, addend.leastBaseLb),
-      };
-      if (!mayStillBeNeeded(sum, base)) return [];
-      const { covers, shared } = partsOf(addend);
-      return [
-        {
-          ...sum,
+/** Joins ways for some streams with those for others, as far as the two may be part of the best plan. */
+function joining(leastKey: number, bounds: Bounds, base: BaseNeed) {
+  return <T extends Addend>(
+    ways: readonly Way[],
+    more: readonly T[],
+    partsOf: (addend: T) => Parts,
+  ): readonly Way[] => {
+    const joined: Way[] = [];
+    for (const way of ways) {
+      for (const addend of more) {
+        const sum = {
           key: way.key + addend.key,
+          baseLb: way.baseLb + addend.baseLb,
+          leastBaseLb: Math.min(way.leastBaseLb, addend.leastBaseLb),
+        };
+        if (!isWithin(sum, leastKey, bounds) || !mayStillBeNeeded(sum, base)) continue;
+        const { covers, shared } = partsOf(addend);
+        joined.push({
+          ...sum,
           covers: new Map([...way.covers, ...covers]),
           shared: [...way.shared, ...shared],
-        },
-      ];
-    }),
-  );
+        });
+      }
+    }
+    return joined;
+  };
 }

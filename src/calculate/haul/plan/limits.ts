@@ -11,6 +11,8 @@ export type PlanLimits = {
   readonly mostDeliveries: number;
   /** Whether one of the last two holds anything back. */
   readonly holdsBase: boolean;
+  /** What it may cost; one that costs more may be missed [$]. */
+  readonly mostUsd: number;
 };
 
 export const NO_LIMITS: PlanLimits = {
@@ -20,4 +22,5 @@ export const NO_LIMITS: PlanLimits = {
   mostBaseTrips: () => Number.POSITIVE_INFINITY,
   mostDeliveries: Number.POSITIVE_INFINITY,
   holdsBase: false,
+  mostUsd: Number.POSITIVE_INFINITY,
 };

@@ -2,6 +2,9 @@ import { bestPlan } from './best-plan.ts';
 import { NO_LIMITS, type PlanLimits } from './limits.ts';
 import type { Plan, PlannedTrips, PlanProblem, SharedLoad } from './problem.ts';
 
+/** How much dearer it may be: the less, the sooner it is found. */
+const LOOKS = [1.02, 1.1, 1.5, Number.POSITIVE_INFINITY];
+
 /**
  * The cheapest plan that is another one: each kind of trip of the best plan in turn is held to one
  * trip less. A plan that only adds trips to the best one is none of its own.
@@ -9,12 +12,18 @@ import type { Plan, PlannedTrips, PlanProblem, SharedLoad } from './problem.ts';
  * @returns null where there is no other way.
  */
 export function nextPlan(problem: PlanProblem, best: Plan): Plan | null {
-  let next: Plan | null = null;
-  for (const limits of oneLess(best)) {
-    const plan = bestPlan(problem, limits);
-    if (plan !== null && (next === null || isLess(plan, next))) next = plan;
+  for (const dearer of LOOKS) {
+    let next: Plan | null = null;
+    for (const limits of oneLess(best)) {
+      const mostUsd = next?.costUsd ?? (best.costUsd + 1) * dearer;
+      const plan = bestPlan(problem, { ...limits, mostUsd });
+      if (plan !== null && (next === null || isLess(plan, next))) next = plan;
+      // None is less than the best one: nothing is left to look for.
+      if (next !== null && !isLess(best, next)) return next;
+    }
+    if (next !== null && next.costUsd <= (best.costUsd + 1) * dearer) return next;
   }
-  return next;
+  return null;
 }
 
 function isLess(plan: Plan, other: Plan): boolean {

@@ -18,15 +18,13 @@ export function streamCovers(made: {
   readonly sharedOptions: readonly SharedOption[];
   readonly base: BaseNeed;
   readonly limits: PlanLimits;
-  /** Null where they do not hold, as trips are held back. */
-  readonly rough: { readonly bounds: Bounds; readonly leastKey: number } | null;
+  readonly rough: { readonly bounds: Bounds; readonly leastKey: number };
 }): readonly PricedCover[] {
   const { stream, options, sharedOptions, base, limits, rough } = made;
   const carried = { weightLb: stream.weightLb, options, base };
   const mostOf = ({ trailer, place, withBase }: Option) =>
     limits.mostOf(stream.stream, { trailer: trailer.id, place: place.id, withBase });
   const mayHelp = (some: readonly SharedOption[]) => {
-    if (rough === null) return () => true;
     const restKeyPerLb = leastKeyPerLb({ stream, options, sharedOptions: some }, rough.bounds.baseKeyPerLb);
     return (way: { key: number; baseLb: number }, restLb: number) =>
       isWithin({ key: way.key + restKeyPerLb * restLb, baseLb: way.baseLb }, rough.leastKey, rough.bounds);

@@ -4,7 +4,8 @@ import { bestPlan } from '../../../../src/calculate/haul/plan/best-plan.ts';
 import { nextPlan } from '../../../../src/calculate/haul/plan/next-plan.ts';
 import type { Plan } from '../../../../src/calculate/haul/plan/problem.ts';
 import { runCount } from '../../../support/property-runs.ts';
-import { type Least, leastOfAll, leastOfOthers } from './brute-force.ts';
+import { leastOfAll, leastOfOthers } from './brute-force.ts';
+import type { Least } from './brute-sums.ts';
 import { smallProblem } from './small-problems.ts';
 
 const SEED = 20_260_511;

@@ -7,7 +7,7 @@ import { mostLb } from './brute-costs.ts';
 import { smallProblem } from './small-problems.ts';
 
 const SEED = 20_260_518;
-const runs = { numRuns: runCount(150), seed: SEED };
+const runs = { numRuns: runCount(80), seed: SEED };
 const ALL = { rebates: true, mixed: true, base: true };
 const PLAIN = { rebates: false, mixed: false, base: true };
 /** A cent, for the roundings of tickets. */
