@@ -7,7 +7,10 @@ import type { Job } from './job.ts';
 export type JobEdit =
   | { readonly edit: 'thicker-existing'; readonly of: string; readonly byIn: number }
   | { readonly edit: 'steel-found'; readonly of: string; readonly steel: 'mesh' | 'bars' }
-  | { readonly edit: 'more-base'; readonly under: string; readonly byIn: number };
+  /** As much deeper dug: the digging, the hauling of that soil and the base follow from it. */
+  | { readonly edit: 'more-base'; readonly under: string; readonly byIn: number }
+  /** Fabric between the ground and the base. */
+  | { readonly edit: 'geotextile'; readonly under: string };
 
 /**
  * The job after the edits, in their order. Pure: the job given is untouched.
@@ -33,9 +36,10 @@ function applyEdit(job: Job, edit: JobEdit): Job {
       return withExisting(job, { ...named(job.site.existing, edit.of), steel: edit.steel });
     case 'more-base': {
       const slab = named(job.build.slabs, edit.under);
-      const deeper = { ...slab, baseIn: slab.baseIn + edit.byIn, digIn: slab.digIn + edit.byIn };
-      return { ...job, build: { ...job.build, slabs: { ...job.build.slabs, [slab.id]: deeper } } };
+      return withSlab(job, { ...slab, baseIn: slab.baseIn + edit.byIn, digIn: slab.digIn + edit.byIn });
     }
+    case 'geotextile':
+      return withSlab(job, { ...named(job.build.slabs, edit.under), geotextile: true });
   }
 }
 
@@ -43,6 +47,10 @@ function named<T>(things: Readonly<Record<string, T>>, id: string): T {
   const thing = Object.hasOwn(things, id) ? things[id] : undefined;
   if (thing === undefined) throw new RangeError(`no thing called ${id} in this job`);
   return thing;
+}
+
+function withSlab(job: Job, changed: Job['build']['slabs'][string]): Job {
+  return { ...job, build: { ...job.build, slabs: { ...job.build.slabs, [changed.id]: changed } } };
 }
 
 function withExisting(job: Job, changed: Job['site']['existing'][string]): Job {

@@ -23,6 +23,7 @@ export type FigureUnit =
   | '$/lb'
   | '$/day'
   | '$/each'
+  | '$/sq ft'
   | '$/visit'
   | 'each'
   | 'ratio'

@@ -1,6 +1,7 @@
 import type { CoreProblem } from '../problems/index.ts';
+import { type BaysResult, calcBays } from './bays/index.ts';
 import { applyEdits } from './edits.ts';
-import type { FigureTree } from './figure.ts';
+import { type FigureTree, walkFigures } from './figure.ts';
 import { type CheckedFigures, calcChecks, evaluateRules, type Finding, ruleTags } from './findings/index.ts';
 import { calcTieDowns, type HaulWhyFigures, haulWhy, type TieDownFigures } from './haul/index.ts';
 import { calcHidden, type HiddenResult } from './hidden/index.ts';
@@ -11,6 +12,7 @@ import { calcWork, type Work } from './work.ts';
 /** Everything that follows from a job. */
 export type JobResults = Work & {
   readonly hidden: HiddenResult;
+  readonly bays: BaysResult;
   readonly findings: readonly Finding[];
   readonly checks: CheckedFigures;
   /** By machine that works here and says what it weighs. */
@@ -40,15 +42,22 @@ export function calculateJob(job: Job): CalculatedJob {
     base: work.price.figures,
     recalculate: (edits) => calcWork(applyEdits(job, edits), topics),
   });
+  const { outline, haul } = work;
+  const bays = calcBays({
+    loads: haul.data.loads,
+    outlines: outline.data.existing,
+    lies: outline.data.existingLies,
+    shapes: outline.figures,
+  });
   const checks = checksOf(job, work);
   const tieDowns = calcTieDowns({
     machines: job.company.machines,
     production: job.company.production,
     tasks: work.crew.figures.tasks,
   });
-  const { planned } = work.haul.data;
+  const { planned } = haul.data;
   const why = planned === null ? null : haulWhy(planned, job.company);
-  const figures = figuresByTopic({ ...work, hidden, checks, tieDowns, why });
+  const figures = figuresByTopic({ ...work, hidden, bays, checks, tieDowns, why });
   const rules = evaluateRules({
     rules: job.rules,
     figures,
@@ -61,7 +70,7 @@ export function calculateJob(job: Job): CalculatedJob {
     acknowledged: job.acknowledged,
   });
   return {
-    results: { ...work, hidden, checks, tieDowns, why, findings: rules.findings, figures },
+    results: { ...work, hidden, bays, checks, tieDowns, why, findings: rules.findings, figures },
     problems: [...problems, ...newIn(hidden.problems, problems), ...rules.problems],
   };
 }
@@ -79,8 +88,12 @@ function figuresByTopic(
   return {
     outline: work.outline.figures,
     layout: work.layout.figures,
+    ...(work.levels.figures.points === undefined ? {} : { levels: work.levels.figures }),
+    ...(walkFigures(work.grades.figures).length === 0 ? {} : { grades: work.grades.figures }),
     'tear-out': work.tearOut.figures,
     breaking: work.breaking.figures,
+    ...(walkFigures(work.flights.figures).length === 0 ? {} : { flights: work.flights.figures }),
+    ...(walkFigures(work.clearances.figures).length === 0 ? {} : { clearances: work.clearances.figures }),
     base: work.base.figures,
     forms: work.forms.figures,
     joints: work.joints.figures,
@@ -117,6 +130,11 @@ function checksOf(job: Job, { haul, concrete }: Work): CheckedFigures {
       towVehicle: job.company.towVehicle,
       trailers: job.company.trailers,
       hauling: job.plan.trailers.filter((id) => hauling.has(id)),
+    },
+    hauled: {
+      startsOn: job.plan.startsOn,
+      haulByOn: job.plan.haulByOn,
+      tripsOn: haul.data.trips.map(({ on }) => on),
     },
   });
 }

@@ -27,6 +27,10 @@ export type Job = {
   readonly acknowledged: readonly Acknowledgement[];
   readonly site: Site;
   readonly build: Build;
+  /** Null where the job says nothing of heights; then nothing of them shows. */
+  readonly heights: Heights | null;
+  /** Parts of walls that stay clear of what is beside them; none without heights. */
+  readonly walls: Readonly<Record<string, WallPart>>;
   readonly plan: Plan;
   readonly price: PriceTerms;
   readonly company: Company;
@@ -119,12 +123,42 @@ export type OldSteps = {
   readonly landingIn: number;
 };
 
+/** Where along the lowest step of a flight, seen from below. */
+export type FootSpot = 'left' | 'middle' | 'right';
+
+/** A flight of steps that stays while the surface at its foot is built anew. */
+export type Flight = {
+  readonly id: string;
+  readonly label: PublicText;
+  /** Each as it is now, from the bottom up; never none. */
+  readonly risersIn: readonly number[];
+  readonly treadIn: number;
+  readonly widthIn: number;
+  /** How far the new surface lies above the one that is there [in]; below 0 where it lies lower. */
+  readonly foot: Readonly<Record<FootSpot, number>>;
+  /** What could be laid on the treads, and how much of it on the landing; null where nobody said. */
+  readonly topping: {
+    readonly thinnestIn: number;
+    readonly thickestIn: number;
+    /** 0 where none may be laid on it. */
+    readonly landingIn: number;
+  } | null;
+};
+
 /** Shrubs and the like, as they lie on a trailer. */
 export type Green = {
   readonly id: string;
   readonly label: PublicText;
   readonly looseCuYd: number;
   readonly looseLbPerCuFt: number;
+};
+
+/** A coating chipped off concrete that stays. */
+export type Chip = {
+  readonly id: string;
+  readonly label: PublicText;
+  readonly areaSqFt: number;
+  readonly thicknessIn: number;
 };
 
 /** Where somebody stands on the plan to take a photo. */
@@ -142,7 +176,9 @@ export type Site = {
   readonly hollow: Readonly<Record<string, Hollow>>;
   readonly posts: Readonly<Record<string, Posts>>;
   readonly oldSteps: Readonly<Record<string, OldSteps>>;
+  readonly flights: Readonly<Record<string, Flight>>;
   readonly green: Readonly<Record<string, Green>>;
+  readonly chip: Readonly<Record<string, Chip>>;
   /** Which way north is on the plan, clockwise from up; null where nobody said. */
   readonly northDeg: number | null;
   readonly photoPoints: Readonly<Record<string, PhotoPoint>>;
@@ -183,6 +219,8 @@ export type Slab = {
   readonly thicknessIn: number;
   /** Compacted thickness of the base under the slab; 0 where none is laid. */
   readonly baseIn: number;
+  /** Fabric between the ground and the base. */
+  readonly geotextile: boolean;
   /** Soil dug out below the old slab before the base; 0 where none. */
   readonly digIn: number;
   readonly fall: { readonly slope: number; readonly towards: PublicText };
@@ -205,11 +243,25 @@ export type Steps = {
   readonly id: string;
   readonly label: PublicText;
   readonly widthIn: number;
-  readonly riserCount: number;
-  readonly riserIn: number;
+  readonly rise: StepsRise;
   readonly treadIn: number;
+  /** 0 where it ends on something that is there. */
   readonly landingIn: number;
+  /** How much its treads rise from front to back, so that water runs off; 0 where they are level. */
+  readonly treadSlope: number;
+  /** For treads and landing along the ground; null where nobody said. */
+  readonly roomIn: number | null;
 };
+
+/** Risers as the job says them; or the points of the heights at the foot and at the top, and their count or null. */
+export type StepsRise =
+  | { readonly kind: 'taped'; readonly riserCount: number; readonly riserIn: number }
+  | {
+      readonly kind: 'heights';
+      readonly from: string;
+      readonly to: string;
+      readonly riserCount: number | null;
+    };
 
 export type Build = {
   readonly slabs: Readonly<Record<string, Slab>>;
@@ -223,12 +275,66 @@ export type Build = {
   };
 };
 
+/** What a rod stood on: something that stays, the ground, or an existing thing that goes. */
+export type StoodOn =
+  | { readonly kind: 'stays' }
+  | { readonly kind: 'dirt' }
+  | { readonly kind: 'existing'; readonly id: string };
+
+/** A point whose height counts. */
+export type LevelPoint = {
+  readonly id: string;
+  readonly label: PublicText;
+  readonly at: TapedPoint;
+  /** As written, above the datum or below it; null where it is read in the notes. */
+  readonly heightIn: number | null;
+  /** Fixed cannot move; finish is chosen for the new surface; existing is what is there now. */
+  readonly kind: 'fixed' | 'finish' | 'existing';
+  /** Null for a finish, which is not there yet. */
+  readonly stoodOn: StoodOn | null;
+};
+
+/** One line of level notes: a known height, or what the rod on a station was read at. */
+export type LevelNote = {
+  /** A station: the id of a point, or a name of its own. */
+  readonly on: string;
+  readonly kind: 'height' | 'backsight' | 'foresight';
+  readonly valueIn: number;
+};
+
+export type Heights = {
+  readonly datum: CrewText;
+  /** In the order taken; empty where every height is written. */
+  readonly notes: readonly LevelNote[];
+  /** What notes may miss a known height by; null where there are none. */
+  readonly closingErrorIn: number | null;
+  readonly points: Readonly<Record<string, LevelPoint>>;
+};
+
+/** A part of a wall that a new surface must not cover or come near. */
+export type WallPart = {
+  readonly id: string;
+  readonly label: PublicText;
+  readonly kind: 'siding' | 'weep-screed' | 'brick-weeps' | 'door-sill' | 'vent' | 'window-well';
+  readonly at: TapedPoint;
+  /** Its lowest edge above the datum, below it where negative. */
+  readonly heightIn: number;
+  /** What is beside it when all is done. */
+  readonly beside:
+    | { readonly kind: 'slab'; readonly id: string }
+    | { readonly kind: 'earth'; readonly heightIn: number };
+  /** A least clearance of the job's own; null takes the table's. */
+  readonly leastIn: number | null;
+};
+
 export type Plan = {
   readonly startsOn: string;
   /** Ids of `company.labor.people`. */
   readonly crew: readonly string[];
   /** Ids of `company.trailers` that come to this job. */
   readonly trailers: readonly string[];
+  /** The last day on which the truck is free to haul; null where nobody said. */
+  readonly haulByOn: string | null;
 };
 
 /** An option or a hidden condition: a name and a list of edits. */
@@ -254,7 +360,8 @@ export type MachineKind =
   | 'walk-behind-saw'
   | 'cut-off-saw'
   | 'plate-compactor'
-  | 'mixer';
+  | 'mixer'
+  | 'hand-grinder';
 
 export type Machine = {
   readonly id: string;
@@ -375,10 +482,23 @@ export type BaseSupplier = {
   readonly noticeDays: number;
 };
 
+export type GeotextileSupplier = {
+  readonly label: CrewText;
+  readonly phone: CrewText;
+  readonly rollWidthIn: number;
+  readonly rollLengthIn: number;
+  /** How far one piece lies over the next. */
+  readonly lapIn: number;
+  /** For a roll, or for a square foot of it; whole rolls are bought. */
+  readonly price: Rate;
+};
+
 export type Suppliers = {
   readonly concrete: ConcreteSupplier;
   readonly bagged: BagSupplier;
   readonly base: BaseSupplier;
+  /** Null where the company names none. */
+  readonly geotextile: GeotextileSupplier | null;
   readonly mesh: {
     readonly label: CrewText;
     readonly phone: CrewText;
@@ -434,7 +554,7 @@ export type Strip = {
 };
 
 /** Tasks that a company has a pace for only where it works that way. */
-export type MethodTask = 'break-out-by-hand' | 'saw-and-lift';
+export type MethodTask = 'break-out-by-hand' | 'saw-and-lift' | 'chip';
 
 export type TaskId =
   | 'set-up'

@@ -1,14 +1,17 @@
 import { calcBase } from './base/index.ts';
-import { calcBays } from './bays/index.ts';
 import { calcBreaking } from './breaking/index.ts';
+import { calcClearances } from './clearances/index.ts';
 import { calcConcrete } from './concrete/index.ts';
 import { calcCost } from './cost/index.ts';
 import { calcCrew, calcLaborRate } from './crew/index.ts';
+import { calcFlights } from './flights/index.ts';
 import { calcForms } from './forms/index.ts';
+import { calcGrades } from './grades/index.ts';
 import { calcHaul, type WorkingDay } from './haul/index.ts';
 import type { Job, TapedShape } from './job.ts';
 import { calcJoints } from './joints/index.ts';
 import { calcLayout } from './layout/index.ts';
+import { calcLevels } from './levels/index.ts';
 import { calcOutline, type TapeLimits } from './outline/index.ts';
 import { calcPrice } from './price/index.ts';
 import { calcReinforcement } from './reinforcement/index.ts';
@@ -26,8 +29,12 @@ export function newTopics() {
     existingShapes: remember(shapesById),
     outline: remember(calcOutline),
     layout: remember(calcLayout),
+    levels: remember(calcLevels),
+    grades: remember(calcGrades),
     tearOut: remember(calcTearOut),
     breaking: remember(calcBreaking),
+    flights: remember(calcFlights),
+    clearances: remember(calcClearances),
     base: remember(calcBase),
     forms: remember(calcForms),
     joints: remember(calcJoints),
@@ -35,7 +42,6 @@ export function newTopics() {
     laborRate: remember(calcLaborRate),
     concrete: remember(calcConcrete),
     haul: remember(calcHaul),
-    bays: remember(calcBays),
     crew: remember(calcCrew),
     cost: remember(calcCost),
     price: remember(calcPrice),

@@ -20,7 +20,7 @@ const SQUARE_UNIT_IN = { us: 12, metric: mmToIn(100) } as const;
  */
 export function calcWork(job: Job, topics: Topics) {
   const { site, build, plan, company } = job;
-  const { slabs, steps, mix } = build;
+  const { slabs, mix } = build;
   const { suppliers } = company;
 
   const { closingErrorIn, joiningGapIn } = company.allowances;
@@ -42,15 +42,31 @@ export function calcWork(job: Job, topics: Topics) {
     unitIn: SQUARE_UNIT_IN[job.unitSystem],
   });
 
+  const levels = topics.levels({
+    heights: job.heights,
+    existing: site.existing,
+    plans: outline.data.plans,
+  });
+  const grades = topics.grades({
+    heights: job.heights,
+    points: levels.figures.points,
+    slabs,
+    existing: site.existing,
+    plans: outline.data.plans,
+    corners: layout.data.corners,
+  });
+
   const tearOut = topics.tearOut({
     existing: site.existing,
     hollow: site.hollow,
     posts: site.posts,
     oldSteps: site.oldSteps,
     green: site.green,
+    chip: site.chip,
     slabs,
     shapes,
     outlines: outline.data.existing,
+    dug: grades.data.soil,
   });
   const breaking = topics.breaking({
     existing: site.existing,
@@ -60,11 +76,20 @@ export function calcWork(job: Job, topics: Topics) {
     production: company.production,
     machines: company.machines,
   });
+  const flights = topics.flights({
+    flights: site.flights,
+    steps: build.steps,
+    points: levels.figures.points,
+  });
+  const { steps } = flights.data;
+  const clearances = topics.clearances({ walls: job.walls, slabs, graded: grades.data.slabs });
   const base = topics.base({
     slabs,
     shapes,
+    posts: tearOut.figures.posts,
     allowances: company.allowances,
     supplier: suppliers.base,
+    geotextile: suppliers.geotextile,
     machines: company.machines,
     baseMachine: company.production.base.machine,
   });
@@ -103,12 +128,6 @@ export function calcWork(job: Job, topics: Topics) {
     }),
     laborUsdPerHr,
   });
-  const bays = topics.bays({
-    loads: haul.data.loads,
-    outlines: outline.data.existing,
-    lies: outline.data.existingLies,
-    shapes,
-  });
   const { supply } = concrete.data;
   const crew = topics.crew({
     shapes,
@@ -122,6 +141,7 @@ export function calcWork(job: Job, topics: Topics) {
     existing: site.existing,
     hollow: site.hollow,
     oldSteps: site.oldSteps,
+    chip: site.chip,
     slabs,
     steps,
     plan,
@@ -164,8 +184,12 @@ export function calcWork(job: Job, topics: Topics) {
   const work = {
     outline,
     layout,
+    levels,
+    grades,
     tearOut,
     breaking,
+    flights,
+    clearances,
     base,
     forms,
     joints,
@@ -173,7 +197,6 @@ export function calcWork(job: Job, topics: Topics) {
     laborRate,
     concrete,
     haul,
-    bays,
     crew,
     cost,
     price,

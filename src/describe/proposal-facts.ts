@@ -25,7 +25,8 @@ export function proposalFactsOf(job: Job, results: JobResults): ProposalFacts {
       clauses: pricing.clauses,
     },
     slabs: Object.values(build.slabs).map((slab) => slabFacts(slab, results)),
-    steps: Object.values(build.steps),
+    steps: Object.values(results.flights.data.steps),
+    flights: flightFacts(job, results),
     mix: build.mix,
     removal: {
       things: Object.values(site.existing).map((thing) => ({
@@ -49,8 +50,13 @@ export function proposalFactsOf(job: Job, results: JobResults): ProposalFacts {
         widthIn,
       })),
       green: Object.values(site.green).map(({ label, looseCuYd }) => ({ label, looseCuYd })),
+      chip: Object.values(site.chip).map(({ label, areaSqFt, thicknessIn }) => ({
+        label,
+        areaSqFt,
+        thicknessIn,
+      })),
       soilUnder: Object.values(build.slabs)
-        .filter(({ digIn }) => digIn > 0)
+        .filter(({ id }) => results.tearOut.figures.soil[id] !== undefined)
         .map(({ label }) => label),
       totalLb: num(results.tearOut.figures.total.weight),
     },
@@ -84,6 +90,7 @@ function slabFacts(slab: Slab, results: JobResults): ProposalFacts['slabs'][numb
     areaSqFt: num(shape.area),
     thicknessIn: slab.thicknessIn,
     baseIn: slab.baseIn,
+    hasFabric: slab.geotextile,
     fall: slab.fall,
     reinforcement: slab.reinforcement,
     panelCount: num(joints['panels-along']) * num(joints['panels-across']),
@@ -94,6 +101,17 @@ function slabFacts(slab: Slab, results: JobResults): ProposalFacts['slabs'][numb
     note: slab.note,
     plan: slabArea(results, slab),
   };
+}
+
+function flightFacts(job: Job, results: JobResults): ProposalFacts['flights'] {
+  return Object.values(job.site.flights)
+    .filter(({ foot }) => Object.values(foot).some((riseIn) => riseIn !== 0))
+    .map(({ id, label, risersIn }) => {
+      const { risers } = thingNamed(results.flights.figures.stays, id, 'flight');
+      const thenIn = Object.values(risers).map(num);
+      const [nowIn = 0] = risersIn;
+      return { label, nowIn, leastIn: Math.min(...thenIn), mostIn: Math.max(...thenIn) };
+    });
 }
 
 /** What hauling is planned for. */

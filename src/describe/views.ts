@@ -152,6 +152,22 @@ export type WorkOrderView = {
   readonly curves: TableView | null;
   readonly turns: TableView | null;
   readonly checks: TableView | null;
+  /** Heights of points against the datum, and how level notes close. */
+  readonly levels: { readonly table: TableView; readonly notes: readonly string[] } | null;
+  /** New surfaces: where water runs, how high to form, how deep to dig; null where no heights tell. */
+  readonly grades: {
+    readonly plan: FiguredDrawing;
+    readonly tops: TableView | null;
+    readonly digs: TableView | null;
+    readonly notes: readonly string[];
+  } | null;
+  /** The lowest step of each flight that stays, and what each tread would take to make all steps equal. */
+  readonly flights: TableView | null;
+  readonly flightSplits: TableView | null;
+  /** Heights to form steps at. */
+  readonly stepTops: TableView | null;
+  /** Parts of walls beside new surfaces. */
+  readonly walls: TableView | null;
   readonly forms: TableView;
   readonly formPieces: TableView | null;
   readonly joints: TableView;

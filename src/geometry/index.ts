@@ -25,10 +25,12 @@ export { type DiagonalCheck, type DiagonalCulprit, diagonalCheck } from './diago
 export { type Chord, chordsOf } from './flatten.ts';
 export { type FourSidesIn, type FourSidesResult, fourSidesRing } from './four-sides.ts';
 export { gridLines, lineLengthIn } from './grid-lines.ts';
+export { type HalfPlane, leftOf, opposite } from './half-plane.ts';
 export { cornerFactor, type InsetResult, insetRing } from './inset.ts';
 export { type JoinResult, joinAlongEdge } from './join.ts';
 export { jointMiss } from './joint-miss.ts';
 export { type Kink, kinksOf } from './kinks.ts';
+export { type LowPoint, lowPoints } from './low-points.ts';
 export {
   type Bounds,
   boundsOf,
@@ -57,7 +59,7 @@ export {
   type Ring,
   type Vertex,
 } from './outline.ts';
-export { isWithin, overlapAreaSqIn, unionAreaSqIn } from './overlap.ts';
+export { commonPieces, isWithin, overlapAreaSqIn, piecesOutside, unionAreaSqIn } from './overlap.ts';
 export { type CornerDoesNotFit, type RoundCornersResult, roundCorners } from './round-corners.ts';
 export type { CornerArc, RoundedCorner } from './rounded-corner.ts';
 export type { Rounding } from './rounding.ts';
@@ -69,6 +71,22 @@ export { type StripEdges, type StripProblem, type StripResult, type StripTurn, s
 export type { StripPiece, TurnRounding } from './strip-pieces.ts';
 export { linesAcross, linesAlong, type StripLine } from './strip-stations.ts';
 export type { TurnLayout, TurnWidths } from './strip-turn.ts';
+export {
+  areInLine,
+  climbAlong,
+  climbTowards,
+  fallOf,
+  type HeightPoint,
+  heightAt,
+  lowered,
+  type Plane,
+  planeAt,
+  planeOf,
+  SAME_PLACE_IN,
+  type Surface,
+  surfaceThrough,
+} from './surface.ts';
+export { cellsWithin, type VolumeBetween, volumeBetween } from './surface-volume.ts';
 export { tapeCorner } from './tape-corner.ts';
 export type { TapeSlip } from './tape-slip.ts';
 export { type SwingTies, swingTies } from './ties.ts';

@@ -43,9 +43,24 @@ export function piecesBetween(
     { x: fromXIn, y: maxYIn + 1 },
   ];
   const paths = chordPaths(outline, offArcIn);
-  const rings = booleanOpD(ClipType.Intersection, paths, [box], FillRule.NonZero, PRECISION).map((path) =>
-    polygonRing(path.map(({ x, y }) => ({ xIn: x, yIn: y }))),
-  );
+  return outlinesOf(booleanOpD(ClipType.Intersection, paths, [box], FillRule.NonZero, PRECISION));
+}
+
+/** What two outlines have in common, each piece with its holes, arcs as chords. */
+export function commonPieces(a: Outline, b: Outline): readonly Outline[] {
+  if (!boxesMeet(boundsOf(a), boundsOf(b))) return [];
+  return outlinesOf(booleanOpD(ClipType.Intersection, pathsOf(a), pathsOf(b), FillRule.NonZero, PRECISION));
+}
+
+/** What is left of an outline without some others, each piece with its holes, arcs as chords. */
+export function piecesOutside(outline: Outline, others: readonly Outline[]): readonly Outline[] {
+  const bounds = boundsOf(outline);
+  const without = others.filter((other) => boxesMeet(bounds, boundsOf(other))).flatMap(pathsOf);
+  return outlinesOf(booleanOpD(ClipType.Difference, pathsOf(outline), without, FillRule.NonZero, PRECISION));
+}
+
+function outlinesOf(paths: PathsD): readonly Outline[] {
+  const rings = paths.map((path) => polygonRing(path.map(({ x, y }) => ({ xIn: x, yIn: y }))));
   const holes = rings.filter((ring) => ringAreaSqIn(ring) < 0);
   return rings
     .filter((ring) => ringAreaSqIn(ring) > 0)

@@ -1,4 +1,4 @@
-import type { BarSize, Build, Reinforcement, Slab, Steps } from '../calculate/job.ts';
+import type { BarSize, Build, Reinforcement, Slab, Steps, StepsRise } from '../calculate/job.ts';
 import type { BuildSection, SlabInput } from '../read/index.ts';
 import { SHIPPED } from './constants.ts';
 import { inCoreUnit, inCoreUnitOrNull, mapThings } from './quantity.ts';
@@ -28,6 +28,7 @@ function slabOf(id: string, input: SlabInput): Slab {
     thicknessIn: inCoreUnit(input.thickness),
     baseIn: inCoreUnit(input.base),
     digIn: inCoreUnit(input.dig),
+    geotextile: input.geotextile ?? SHIPPED.geotextile,
     fall: { slope: inCoreUnit(input.fall.slope), towards: input.fall.towards },
     reinforcement: reinforcementOf(input.reinforcement),
     finish: input.finish,
@@ -51,14 +52,25 @@ function reinforcementOf(input: SlabInput['reinforcement']): Reinforcement {
   return { kind: 'bars', size: BAR_SIZES[input.bars], spacingIn: inCoreUnit(input.spacing) };
 }
 
-function stepsOf(id: string, input: NonNullable<BuildSection['steps']>[string]): Steps {
+type StepsInput = NonNullable<BuildSection['steps']>[string];
+
+function stepsOf(id: string, input: StepsInput): Steps {
   return {
     id,
     label: input.label,
     widthIn: inCoreUnit(input.width),
-    riserCount: input.risers,
-    riserIn: inCoreUnit(input.riser),
+    rise: riseOf(input),
     treadIn: inCoreUnit(input.tread),
     landingIn: inCoreUnit(input.landing),
+    treadSlope: inCoreUnitOrNull(input['tread-fall']) ?? SHIPPED.treadSlope,
+    roomIn: inCoreUnitOrNull(input.room),
   };
+}
+
+/** @throws {RangeError} If neither risers nor two ends are said, which the checks refuse. */
+function riseOf({ risers, riser, from, to }: StepsInput): StepsRise {
+  if (from !== undefined && to !== undefined)
+    return { kind: 'heights', from, to, riserCount: risers ?? null };
+  if (risers === undefined || riser === undefined) throw new RangeError('steps need risers, or two heights');
+  return { kind: 'taped', riserCount: risers, riserIn: inCoreUnit(riser) };
 }

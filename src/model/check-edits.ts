@@ -9,7 +9,10 @@ const EDITS = {
   'thicker-existing': { names: EXISTING, needs: 'by', example: '1 in' },
   'steel-found': { names: EXISTING, needs: 'steel', example: 'mesh' },
   'more-base': { names: SLAB, needs: 'by', example: '2 in' },
-} as const satisfies Readonly<Record<string, { names: Known; needs: 'by' | 'steel'; example: string }>>;
+  geotextile: { names: SLAB, needs: null, example: '' },
+} as const satisfies Readonly<
+  Record<string, { names: Known; needs: 'by' | 'steel' | null; example: string }>
+>;
 const EDIT_NAMES = Object.keys(EDITS) as readonly (keyof typeof EDITS)[];
 const OTHER_KEYS = ['by', 'steel'] as const;
 
@@ -30,7 +33,8 @@ function checkEdit(finder: Finder, path: string): void {
   const id = origins.get(`${path}.${name}`)?.text ?? '';
   if (names === EXISTING && origins.has(`site.existing.${id}.walls`))
     add(`${path}.${name}`, 'edit-of-walls', { edit: name, id });
-  if (!origins.has(`${path}.${needs}`)) add(path, 'edit-lacks', { edit: name, key: needs, example });
+  if (needs !== null && !origins.has(`${path}.${needs}`))
+    add(path, 'edit-lacks', { edit: name, key: needs, example });
   for (const key of OTHER_KEYS) {
     if (key !== needs && origins.has(`${path}.${key}`))
       add(`${path}.${key}`, 'edit-extra', { edit: name, key });

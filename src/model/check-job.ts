@@ -1,9 +1,14 @@
+import { parseDate } from '../units/index.ts';
 import { checkEdits } from './check-edits.ts';
 import { checkExisting } from './check-existing.ts';
+import { checkGeotextile } from './check-geotextile.ts';
+import { checkHeights } from './check-heights.ts';
 import { checkMethods } from './check-methods.ts';
 import { checkOutline } from './check-outline.ts';
+import { checkSteps } from './check-steps.ts';
+import { checkWalls } from './check-walls.ts';
 import { childrenOf } from './paths.ts';
-import { checkId, checkIds, type Finder } from './problems-found.ts';
+import { checkId, checkIds, type Finder, textAt } from './problems-found.ts';
 
 /**
  * What no single value shows: outlines, references and keys that belong together.
@@ -18,8 +23,11 @@ export function checkJob(finder: Finder): void {
   }
   checkMethods(finder);
   if (finder.origins.has('build')) checkBuild(finder);
+  if (finder.origins.has('heights')) checkHeights(finder);
+  checkWalls(finder);
   if (finder.origins.has('plan')) checkPlan(finder);
   checkEdits(finder);
+  checkGeotextile(finder);
 }
 
 function checkBuild(finder: Finder): void {
@@ -36,6 +44,7 @@ function checkBuild(finder: Finder): void {
       mayBeNone: finder.origins.has('company.forms'),
     });
   }
+  for (const id of childrenOf('build.steps', finder.origins)) checkSteps(finder, `build.steps.${id}`);
 }
 
 function checkReinforcement({ origins, add }: Finder, path: string): void {
@@ -52,6 +61,18 @@ function checkPlan(finder: Finder): void {
   if (childrenOf('plan.crew', finder.origins).length === 0) finder.add('plan.crew', 'nobody-named', {});
   checkIds(finder, 'plan.crew', { thing: 'person', below: 'company.labor.people' });
   checkIds(finder, 'plan.trailers', { thing: 'trailer', below: 'company.trailers' });
+  checkHaulBy(finder);
+}
+
+/** Of dates that could be read; each other one has a problem of its own. */
+function checkHaulBy({ origins, add }: Finder): void {
+  const dateAt = (path: string) => {
+    const parsed = parseDate(textAt(path, origins) ?? '');
+    return parsed.ok ? parsed.value : null;
+  };
+  const [startsOn, haulByOn] = [dateAt('plan.starts-on'), dateAt('plan.haul-by')];
+  if (startsOn !== null && haulByOn !== null && haulByOn < startsOn)
+    add('plan.haul-by', 'haul-by-before-start', { startsOn });
 }
 
 /** The machines and people that the production rows of the company name. */

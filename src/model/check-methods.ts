@@ -9,12 +9,15 @@ const METHOD_ROWS: Readonly<Record<string, { readonly row: string; readonly exam
     example: '{ pace: 200 sq ft per h, people: 2, machine: loader }',
   },
 };
+const CHIPPING = 'company.production.chip';
 const LIFTING = 'company.production.saw-and-lift';
 
 /** Things go at a pace of the company, and pieces are sawn to what its machine lifts. */
 export function checkMethods(finder: Finder): void {
   const { origins, add } = finder;
   if (!origins.has('company.production')) return;
+  if (childrenOf('site.chip', origins).length > 0 && !origins.has(CHIPPING))
+    add('site.chip', 'no-pace-for-chip', {});
   const asked = childrenOf('site.existing', origins).flatMap((id) => {
     const path = `site.existing.${id}.break-out`;
     const method = idAt(path, origins) ?? '';

@@ -66,6 +66,7 @@ function productionOf(input: ProductionSection): Company['production'] {
     'break-out': row('break-out'),
     ...rowIfGiven('break-out-by-hand'),
     ...rowIfGiven('saw-and-lift'),
+    ...rowIfGiven('chip'),
     dig: row('dig'),
     base: row('base'),
     form: row('form'),

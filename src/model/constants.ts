@@ -1,6 +1,7 @@
 import type { Origin, Origins } from '../problems/index.ts';
 import { Usd } from '../units/index.ts';
 import { childrenOf } from './paths.ts';
+import { textAt } from './problems-found.ts';
 
 /**
  * What holds where a job or a company says nothing. Constants alone: whatever follows from
@@ -16,6 +17,8 @@ export const SHIPPED = {
   breakOut: 'breaker',
   soilStuckIn: 0,
   reinforcement: { kind: 'none' },
+  treadSlope: 0,
+  geotextile: false,
   minimumUsd: new Usd(0),
   mixedLoads: false,
   openOn: [1, 2, 3, 4, 5, 6, 7],
@@ -24,6 +27,7 @@ export const SHIPPED = {
   trapezoidOffsetIn: 0,
   triangleSide: 'left',
   edge: 'formed',
+  stoodOn: 'stays',
   turnedRad: 0,
   // What a tape drawn tight by two people is good for around a yard: common practice, no source.
   closingErrorIn: 2,
@@ -52,8 +56,16 @@ export function shippedOrigins(origins: Origins): ReadonlyMap<string, Origin> {
     add(`site.old-steps.${id}.material`, SHIPPED.material);
     add(`site.old-steps.${id}.steel`, SHIPPED.steel);
   }
-  for (const id of childrenOf('build.slabs', origins))
+  for (const id of childrenOf('build.slabs', origins)) {
     add(`build.slabs.${id}.reinforcement`, SHIPPED.reinforcement.kind);
+    add(`build.slabs.${id}.geotextile`, 'no');
+  }
+  for (const id of childrenOf('heights.points', origins)) {
+    if (textAt(`heights.points.${id}.kind`, origins) === 'fixed')
+      add(`heights.points.${id}.stood-on`, SHIPPED.stoodOn);
+  }
+  for (const id of childrenOf('build.steps', origins))
+    add(`build.steps.${id}.tread-fall`, `${SHIPPED.treadSlope} in per ft`);
   for (const path of outlinePaths(origins)) addOutline(path, origins, add);
   add('company.allowances.closing-error', `${SHIPPED.closingErrorIn} in`);
   add('company.allowances.joining-gap', `${SHIPPED.joiningGapIn} in`);

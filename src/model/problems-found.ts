@@ -35,6 +35,8 @@ export type Known = {
   readonly below: string;
   /** Whether their section was read and may hold none, so that an id names nothing even then. */
   readonly mayBeNone?: boolean;
+  /** Words that may stand there instead of an id. */
+  readonly orWords?: readonly string[];
 };
 
 /**
@@ -42,10 +44,15 @@ export type Known = {
  * said where no id stands, where it is no id at all (its own problem says so), or where none of the
  * things stands in the files.
  */
-export function checkId(finder: Finder, path: string, { thing, below, mayBeNone = false }: Known): void {
+export function checkId(
+  finder: Finder,
+  path: string,
+  { thing, below, mayBeNone = false, orWords = [] }: Known,
+): void {
   const id = idAt(path, finder.origins);
-  const known = childrenOf(below, finder.origins);
-  if (id === null || known.includes(id) || (known.length === 0 && !mayBeNone)) return;
+  const things = childrenOf(below, finder.origins);
+  const known = [...orWords, ...things];
+  if (id === null || known.includes(id) || (things.length === 0 && !mayBeNone)) return;
   finder.add(path, 'unknown-id', { id, thing, nearest: nearestName(id, known), known });
 }
 

@@ -14,10 +14,12 @@ import { checkJob, checkProduction } from './check-job.ts';
 import { checkPlaces } from './check-places.ts';
 import { companyOf } from './company.ts';
 import { SHIPPED, shippedOrigins } from './constants.ts';
+import { heightsOf } from './heights.ts';
 import { priceOf } from './price.ts';
 import { aFinder } from './problems-found.ts';
 import { rulesOf } from './rules.ts';
 import { siteOf } from './site.ts';
+import { wallsOf } from './walls.ts';
 
 export type ResolvedJob = {
   /** Null where anything is wrong with the job, the company or the rules. */
@@ -54,7 +56,7 @@ export function resolveJob(
 }
 
 function jobOf(id: string, sections: JobSections, company: CompanySections, rules: readonly Rule[]): Job {
-  const { job, site, build, plan, price } = sections;
+  const { job, site, build, heights, plan, price } = sections;
   return {
     id,
     number: job.number,
@@ -69,7 +71,14 @@ function jobOf(id: string, sections: JobSections, company: CompanySections, rule
     acknowledged: (job.acknowledged ?? []).map(({ finding, where, reason }) => ({ finding, where, reason })),
     site: siteOf(site),
     build: buildOf(build),
-    plan: { startsOn: plan['starts-on'], crew: plan.crew, trailers: plan.trailers },
+    heights: heightsOf(heights),
+    walls: wallsOf(heights),
+    plan: {
+      startsOn: plan['starts-on'],
+      crew: plan.crew,
+      trailers: plan.trailers,
+      haulByOn: plan['haul-by'] ?? null,
+    },
     price: priceOf(price),
     company: companyOf(company),
   };
@@ -77,10 +86,10 @@ function jobOf(id: string, sections: JobSections, company: CompanySections, rule
 
 /** @throws {RangeError} If a section is not there although no problem said so. */
 function allOf({ sections }: JobInput): JobSections {
-  const { job, site, build, plan, price } = sections;
+  const { job, site, build, heights, plan, price } = sections;
   if (!job || !site || !build || !plan)
     throw new RangeError(`a section of the job is missing: ${Object.keys(sections).join(', ')}`);
-  return { job, site, build, plan, price };
+  return { job, site, build, heights, plan, price };
 }
 
 /** @throws {RangeError} If a section is not there although no problem said so. */

@@ -2,6 +2,7 @@ import type { Coating, Existing, Hollow, Site } from '../calculate/job.ts';
 import type { ExistingInput, SiteSection } from '../read/index.ts';
 import { cuFtPerCuYd, type Quantity } from '../units/index.ts';
 import { SHIPPED } from './constants.ts';
+import { flightOf } from './flights.ts';
 import { inCoreUnit, inCoreUnitOrNull, inUnitOf, mapThings } from './quantity.ts';
 import { shapeOf } from './shape.ts';
 import { pointOf } from './shape-base.ts';
@@ -28,11 +29,18 @@ export function siteOf(input: SiteSection): Site {
       treadIn: inCoreUnit(steps.tread),
       landingIn: inCoreUnit(steps.landing),
     })),
+    flights: mapThings(input.flights ?? {}, flightOf),
     green: mapThings(input.green ?? {}, (id, green) => ({
       id,
       label: green.label,
       looseCuYd: inUnitOf(green['loose-volume'], cuFtPerCuYd),
       looseLbPerCuFt: inCoreUnit(green['loose-weight']),
+    })),
+    chip: mapThings(input.chip ?? {}, (id, { label, area, thickness }) => ({
+      id,
+      label,
+      areaSqFt: inCoreUnit(area),
+      thicknessIn: inCoreUnit(thickness),
     })),
     northDeg: inCoreUnitOrNull(input.north),
     photoPoints: mapThings(input['photo-points'] ?? {}, (id, { label, at, looking }) => ({

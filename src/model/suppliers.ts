@@ -8,6 +8,7 @@ export function suppliersOf(input: SuppliersSection): Suppliers {
     concrete: concreteOf(input.concrete),
     bagged: baggedOf(input.bagged),
     base: baseOf(input.base),
+    geotextile: input.geotextile === undefined ? null : geotextileOf(input.geotextile),
     mesh: meshOf(input.mesh),
     bars: barsOf(input.bars),
     sundries: sundriesOf(input.sundries),
@@ -49,6 +50,19 @@ function baseOf(input: SuppliersSection['base']): Suppliers['base'] {
     compactedLbPerCuFt: inCoreUnit(input['compacted-weight']),
     looseOverCompacted: input['loose-over-compacted'],
     noticeDays: input.notice,
+  };
+}
+
+function geotextileOf(
+  input: NonNullable<SuppliersSection['geotextile']>,
+): NonNullable<Suppliers['geotextile']> {
+  return {
+    label: input.label,
+    phone: input.phone,
+    rollWidthIn: inCoreUnit(input['roll-width']),
+    rollLengthIn: inCoreUnit(input['roll-length']),
+    lapIn: inCoreUnit(input.lap),
+    price: input.price,
   };
 }
 

@@ -139,8 +139,15 @@ export type ProblemParts = WithoutUnit &
       readonly row: string;
       readonly example: string;
     };
+    readonly 'no-pace-for-chip': Nothing;
+    readonly 'no-geotextile-supplier': Nothing;
+    readonly 'haul-by-before-start': { readonly startsOn: string };
     readonly 'lift-without-machine': Nothing;
     readonly 'machine-without-lift': { readonly machine: string };
+    readonly 'earth-without-height': Nothing;
+    readonly 'ground-beside-slab': Nothing;
+    readonly 'steps-lack-end': { readonly key: string };
+    readonly 'riser-from-heights': Nothing;
     readonly 'reinforcement-unclear': Nothing;
     readonly 'bars-without-spacing': Nothing;
     readonly 'spacing-without-bars': Nothing;
@@ -158,6 +165,25 @@ export type ProblemParts = WithoutUnit &
     readonly 'edit-unclear': { readonly known: readonly string[] };
     readonly 'edit-lacks': { readonly edit: string; readonly key: string; readonly example: string };
     readonly 'edit-extra': { readonly edit: string; readonly key: string };
+    readonly 'height-missing': Nothing;
+    readonly 'height-twice': { readonly station: string; readonly where: string };
+    readonly 'note-unclear': { readonly known: readonly string[] };
+    readonly 'notes-without-start': { readonly station: string };
+    readonly 'backsight-on-unknown': {
+      readonly station: string;
+      /** Station of the last foresight before it; empty where there is none. */
+      readonly last: string;
+      readonly known: readonly string[];
+    };
+    readonly 'foresight-before-backsight': Nothing;
+    readonly 'finish-sighted': { readonly station: string };
+    readonly 'closing-error-without-notes': Nothing;
+    readonly 'heights-mixed': { readonly signed: string; readonly plain: string; readonly first: string };
+    readonly 'stood-on-missing': Nothing;
+    readonly 'stood-on-of-finish': Nothing;
+    readonly 'stood-on-walls': { readonly id: string };
+    readonly 'fixed-on-dirt': Nothing;
+    readonly 'fixed-on-what-goes': { readonly id: string };
     readonly 'surcharge-not-accepted': {
       readonly stream: string;
       readonly nearest: string | null;
@@ -173,6 +199,15 @@ export type ProblemParts = WithoutUnit &
     readonly 'rule-twice': { readonly code: string; readonly where: string };
     readonly 'limit-kind': { readonly value: string; readonly forms: readonly string[] };
   };
+
+/** A height as read, what it is or was read as before, and how far apart they are. */
+type HeightMiss = {
+  readonly station: string;
+  readonly read: string;
+  readonly other: string;
+  readonly miss: string;
+  readonly allowed: string;
+};
 
 /** What the core may find, on a job that reads well; it gives every part as text. */
 type CorePartsByCode = {
@@ -228,6 +263,11 @@ type CorePartsByCode = {
     readonly miss: string;
     readonly allowed: string;
   };
+  readonly 'levels-do-not-close': HeightMiss;
+  readonly 'sights-disagree': HeightMiss;
+  readonly 'finish-outside-slabs': { readonly slab: string; readonly by: string };
+  readonly 'heights-disagree': { readonly first: string; readonly second: string; readonly by: string };
+  readonly 'surface-short-of-points': { readonly slab: string; readonly known: string };
   readonly 'slabs-overlap': { readonly first: string; readonly second: string; readonly area: string };
   readonly 'slabs-miss': {
     readonly first: string;
@@ -238,6 +278,12 @@ type CorePartsByCode = {
   readonly 'walls-do-not-fit': { readonly thickness: string };
   readonly 'walls-on-bent-outline': Nothing;
   readonly 'footing-does-not-fit': { readonly width: string };
+  readonly 'wall-without-surface': { readonly slab: string };
+  readonly 'wall-off-slab': { readonly slab: string; readonly by: string };
+  readonly 'steps-do-not-rise': { readonly from: string; readonly to: string; readonly by: string };
+  readonly 'treads-rise-too-much': { readonly treads: string; readonly rise: string };
+  readonly 'steps-without-room': { readonly run: string; readonly room: string };
+  readonly 'foot-above-tread': { readonly rise: string; readonly riser: string };
   readonly 'thickest-below-thickness': { readonly thickest: string; readonly thickness: string };
   readonly 'truck-below-increment': { readonly truck: string; readonly increment: string };
   readonly 'starts-on-weekend': { readonly on: string; readonly weekday: string };
@@ -245,6 +291,8 @@ type CorePartsByCode = {
   readonly 'pace-unit': { readonly task: string; readonly unit: string; readonly wanted: string };
   readonly 'rate-unit': { readonly unit: string; readonly wanted: string };
   readonly 'acknowledgement-without-finding': { readonly finding: string; readonly where: string };
+  readonly 'fabric-without-base': { readonly slab: string };
+  readonly 'roll-lap-too-long': { readonly lap: string; readonly roll: string };
   readonly 'mesh-lap-too-long': { readonly lap: string; readonly sheet: string };
   readonly 'bar-lap-too-long': { readonly lap: string; readonly stock: string };
   readonly 'no-payload': {

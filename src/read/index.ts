@@ -12,6 +12,7 @@ export type {
   TowVehicleSection,
   TrailersSection,
 } from './schema/equipment.ts';
+export type { HeightsSection, LevelNoteInput } from './schema/heights.ts';
 export type { BendInput, OutlineInput, SimpleBaseInput, StripInput } from './schema/outline.ts';
 export type { PlanSection } from './schema/plan.ts';
 export type { EditInput, PriceSection } from './schema/price.ts';

@@ -18,6 +18,7 @@ export type RateUnit =
   | 'gal'
   | 'bag'
   | 'sheet'
+  | 'roll'
   | 'mi'
   | 'job';
 
@@ -39,6 +40,7 @@ const SPELLINGS: Readonly<Record<RateUnit, readonly string[]>> = {
   gal: ['gal'],
   bag: ['bag', 'bags'],
   sheet: ['sheet', 'sheets'],
+  roll: ['roll', 'rolls'],
   mi: ['mi'],
   job: ['job', 'jobs'],
 };

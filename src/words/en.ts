@@ -1,11 +1,13 @@
 import { calculation } from './en/calculation.ts';
 import { common } from './en/common.ts';
 import { findings } from './en/findings.ts';
+import { flights } from './en/flights.ts';
 import { jobsPage } from './en/jobs-page.ts';
 import { materials } from './en/materials.ts';
 import { proposal } from './en/proposal.ts';
 import { safety } from './en/safety.ts';
 import { siteWalk } from './en/site-walk.ts';
+import { walls } from './en/walls.ts';
 import { workOrder } from './en/work-order.ts';
 
 /** All fixed text of the documents, in English. */
@@ -13,6 +15,8 @@ export const en = {
   common,
   proposal,
   workOrder,
+  flights,
+  walls,
   materials,
   safety,
   calculation,

@@ -32,7 +32,11 @@ const THING: Readonly<Record<Thing, string>> = {
   posts: 'a row of posts',
   'post-footing': 'the footing of a post',
   'old-steps': 'a flight of steps that goes',
+  flight: 'a flight of steps that stays',
+  'flight-foot': 'the foot of a flight',
+  topping: 'a topping',
   green: 'something green that goes',
+  chip: 'a coating that is chipped off',
   'photo-point': 'a photo point',
   access: 'the access',
   emergency: 'the emergency block',
@@ -42,6 +46,10 @@ const THING: Readonly<Record<Thing, string>> = {
   reinforcement: 'a reinforcement',
   steps: 'a flight of steps',
   mix: 'a mix',
+  heights: 'the section "heights"',
+  'level-note': 'a level note',
+  'wall-part': 'a part of a wall',
+  'level-point': 'a level point',
   plan: 'the section "plan"',
   price: 'the section "price"',
   hidden: 'a hidden condition',
@@ -69,6 +77,7 @@ const THING: Readonly<Record<Thing, string>> = {
   'concrete-supplier': 'a concrete supplier',
   'bag-supplier': 'a supplier of bags',
   'base-supplier': 'a supplier of base',
+  'geotextile-supplier': 'a supplier of fabric',
   'mesh-supplier': 'a supplier of mesh',
   'bar-supplier': 'a supplier of bars',
   sundries: 'the sundries',
@@ -83,6 +92,7 @@ const THING: Readonly<Record<Thing, string>> = {
 
 const MEASURE: Readonly<Record<Measure, string>> = {
   length: 'a length',
+  area: 'an area',
   volume: 'a volume',
   weight: 'a weight',
   slope: 'a slope',
@@ -213,6 +223,7 @@ const texts: ProblemTexts = {
     `This list has ${count === '1' ? '1 value' : `${count} values`}; ${wanted} are expected.`,
 
   'length-without-unit': needsUnit('A length'),
+  'area-without-unit': needsUnit('An area'),
   'volume-without-unit': needsUnit('A volume'),
   'weight-without-unit': needsUnit('A weight'),
   'slope-without-unit': needsUnit('A slope'),
@@ -296,10 +307,22 @@ const texts: ProblemTexts = {
   'bend-with-side': () => 'The point says already to which side the edge bends. Take "bends" away.',
   'no-pace-for-method': ({ method, row, example }) =>
     `The company has no pace for "${method}". Write one below production, such as ${row}: ${example}, or write break-out: breaker.`,
+  'no-pace-for-chip': () =>
+    'The company has no pace for chipping. Write one below production, such as chip: { pace: 8 sq ft per h, people: 1 }.',
+  'no-geotextile-supplier': () =>
+    'The company names nobody who sells the fabric. Write it below suppliers, such as geotextile: { label: Builders yard, phone: 555-0100, roll-width: 12 ft 6 in, roll-length: 100 ft, lap: 12 in, price: $140 per roll }.',
+  'haul-by-before-start': ({ startsOn }) =>
+    `Hauling would end before the work starts (${startsOn}). Change one of the two.`,
   'lift-without-machine': () =>
     'Sawn pieces are as large as a machine lifts. Name the machine, such as machine: loader',
   'machine-without-lift': ({ machine }) =>
     `Sawn pieces are as large as this machine lifts. Write what that is with "${machine}", such as lifts: 900 lb`,
+  'earth-without-height': () =>
+    'Nobody said how high the earth beside it will be. Write ground: and a height such as 101.00 ft or -1 in.',
+  'ground-beside-slab': () =>
+    'The surface of the slab beside it says how high it is there. Take "ground" away, or write beside: earth.',
+  'steps-lack-end': ({ key }) => `Steps between two heights need both ends. Write ${key}: the id of a point.`,
+  'riser-from-heights': () => 'The two heights give the riser. Take it away, or take "from" and "to" away.',
   'reinforcement-unclear': () =>
     'A reinforcement is either mesh or bars. Write { mesh: 6x6-w1.4 } or { bars: 4, spacing: 18 in }, or leave it away for none.',
   'bars-without-spacing': () => 'Bars need their spacing. Write { bars: 4, spacing: 18 in }.',
@@ -326,6 +349,33 @@ const texts: ProblemTexts = {
   'edit-unclear': ({ known }) => `An edit says one thing that changes: ${orList(known)}.`,
   'edit-lacks': ({ edit, key, example }) => `"${edit}" needs "${key}". Write ${key}: ${example}`,
   'edit-extra': ({ edit, key }) => `"${key}" does not go with "${edit}". Take it away.`,
+  'height-missing': () =>
+    'Nobody said how high this is. Write its height, such as 100.25 ft or -3/4 in, or a foresight on it in the notes.',
+  'height-twice': ({ station, where }) =>
+    `"${station}" has a height already (${where}). Take one of the two away.`,
+  'note-unclear': ({ known }) =>
+    `A level note says one thing: ${orList(known)}. Write each reading as a note of its own.`,
+  'notes-without-start': ({ station }) =>
+    `No height is known to start from. Write that of "${station}" before its backsight, such as { on: ${station}, height: 100.00 ft }.`,
+  'backsight-on-unknown': ({ station, last, known }) =>
+    `"${station}" has no height when the instrument is set up by it: nothing was sighted on it before.${last === '' ? '' : ` The last foresight before is on "${last}".`} Write a foresight on it from the set-up before, or sight back on ${orList(known)}.`,
+  'foresight-before-backsight': () =>
+    'This foresight stands before any backsight, so the height of the instrument is not known. Write a backsight on a known height first.',
+  'finish-sighted': ({ station }) =>
+    `"${station}" is a finish height, chosen and not there yet, so no rod can stand on it. Write kind: existing, or name the place otherwise.`,
+  'closing-error-without-notes': () =>
+    'Only level notes have a closing error. Take it away, or write the notes.',
+  'heights-mixed': ({ signed, plain, first }) =>
+    `${signed} has a sign, so it counts from a datum called 0, and ${plain} has none, so its datum has a height (the first of the two: ${first}). Write a sign before all heights of this job or before none.`,
+  'stood-on-missing': () =>
+    'What is there now may go. Write what the rod stood on: stood-on: stays, stood-on: dirt, or the id of an existing thing.',
+  'stood-on-of-finish': () =>
+    'A finish height is chosen, and no rod stood on it. Take "stood-on" away, or write kind: existing.',
+  'stood-on-walls': ({ id }) =>
+    `"${id}" has walls, and a level point lies on something flat. Name another thing, or write stays.`,
+  'fixed-on-dirt': () => 'Dirt is not fixed. Write kind: existing, or what the rod stood on.',
+  'fixed-on-what-goes': ({ id }) =>
+    `"${id}" goes, so its top is no fixed height. If the rod stood on a layer that goes from something that stays, write with "${id}" what the layer is and its coating-thickness; else write kind: existing.`,
   'surcharge-not-accepted': ({ stream, nearest, known }) =>
     `The place does not take "${stream}", so it cannot cost more there.${meant(nearest, known)}`,
   'base-not-sold': () =>
@@ -375,6 +425,16 @@ const texts: ProblemTexts = {
     miss === ''
       ? `No edge of the added piece "${piece}" lies along a straight edge of the outline. Check where it stands and how it is turned.`
       : `The added piece "${piece}" misses its outline by ${miss}; ${allowed} is closed up. Move it by that much.`,
+  'levels-do-not-close': ({ station, read, other, miss, allowed }) =>
+    `By these notes "${station}" is at ${read}, and its height is ${other}. They miss it by ${miss}; ${allowed} is allowed. Look for a reading that is a foot or a tenth off, or level again.`,
+  'sights-disagree': ({ station, read, other, miss, allowed }) =>
+    `This sight puts "${station}" at ${read}, and one before it at ${other}: ${miss} apart, and ${allowed} is allowed. Look for a reading that is a foot or a tenth off, or level again.`,
+  'finish-outside-slabs': ({ slab, by }) =>
+    `This point of a new surface lies on no slab; "${slab}" is nearest, ${by} away. Check where it is, or write kind: existing or fixed.`,
+  'heights-disagree': ({ first, second, by }) =>
+    `"${first}" and "${second}" are at one place, and their heights are ${by} apart. Level one of them again, or move it to where it was read.`,
+  'surface-short-of-points': ({ slab, known }) =>
+    `The new surface of "${slab}" has ${known}, and it takes three points that are not in a line. Write the height of another place on it, kind: finish.`,
   'slabs-overlap': ({ first, second, area }) =>
     `"${first}" and "${second}" lie on one another by ${area} sq ft. Move one of them, or take that part out of it.`,
   'slabs-miss': ({ first, second, miss, allowed }) =>
@@ -385,6 +445,18 @@ const texts: ProblemTexts = {
     'The walls follow an arc that meets its neighbour at an angle. Write an outline of straight edges, a circle, or corners that are rounded.',
   'footing-does-not-fit': ({ width }) =>
     `A footing of ${width} under the middle of the walls meets itself inside. Write how wide it is there, or build the thing of its parts.`,
+  'wall-without-surface': ({ slab }) =>
+    `How high "${slab}" is there is not known: its surface takes three points of the heights on it, not in a line.`,
+  'wall-off-slab': ({ slab, by }) =>
+    `It stands ${by} away from "${slab}", so that slab is not beside it. Check where it is, or name another slab.`,
+  'steps-do-not-rise': ({ from, to, by }) =>
+    `Steps go up, and "${to}" lies ${by} below "${from}" or level with it. Change the two ends over, or check their heights.`,
+  'treads-rise-too-much': ({ treads, rise }) =>
+    `The treads alone would rise ${treads}, and the whole flight rises ${rise}. Write a fall such as 1/8 in per ft.`,
+  'steps-without-room': ({ run, room }) =>
+    `Treads and landing are ${run} along the ground, and there is room for ${room}. Make treads or landing shorter, or turn the steps.`,
+  'foot-above-tread': ({ rise, riser }) =>
+    `The new surface would rise ${rise} here, and the lowest step is ${riser} high: the tread would lie below it. Check both.`,
   'thickest-below-thickness': ({ thickest, thickness }) =>
     `At its thickest it is ${thickest}, less than its thickness of ${thickness}. Change one of the two.`,
   'truck-below-increment': ({ truck, increment }) =>
@@ -399,6 +471,10 @@ const texts: ProblemTexts = {
     `This price is for ${unit}, and what is bought is counted in ${wanted}. Write it for that.`,
   'acknowledgement-without-finding': ({ finding, where }) =>
     `There is no finding "${finding}" at "${where}" any more. Take the acknowledgement away, or correct what it names.`,
+  'fabric-without-base': ({ slab }) =>
+    `Fabric lies below the base, and "${slab}" has none. Write its base, or take the fabric away.`,
+  'roll-lap-too-long': ({ lap, roll }) =>
+    `A lap of ${lap} uses up the roll of ${roll}. Make it shorter, or buy larger rolls.`,
   'mesh-lap-too-long': ({ lap, sheet }) => `A lap of ${lap} uses up the sheet of ${sheet}. Make it shorter.`,
   'bar-lap-too-long': ({ lap, stock }) =>
     `A lap of ${lap} uses up the bar of ${stock}. Make it shorter, or buy longer bars.`,

@@ -14,6 +14,7 @@ export function aSlab(changed: Partial<Slab> = {}): Slab {
     shape: rectangle(480, 216),
     thicknessIn: 4,
     baseIn: 4,
+    geotextile: false,
     digIn: 0,
     fall: { slope: 1 / 48, towards: 'street' as PublicText },
     reinforcement: { kind: 'none' },

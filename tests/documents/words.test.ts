@@ -84,7 +84,7 @@ function isAudit(within: readonly string[]): boolean {
 /** Symbols that stand behind a number, and are the same in every language of one system of units. */
 const UNITS =
   /(?<=\d[\d,.]* ?)(?:sq ft\/gal|lb\/cu ft|lb\/sq ft|sq ft|cu ft|ft|in|deg|yd³|yd3|lb|tons?|psi|mi|gal|h|days|each|per h|APF|dBA|mm|m²|m³|m|kg|km|t|L|MPa)(?![\p{L}\d])/gu;
-const RATES = /(?<=\$[\d,.]+)\/(?:h|yd3|ton|load|mi|lb|day|each|visit)(?!\p{L})/gu;
+const RATES = /(?<=\$[\d,.]+)\/(?:h|yd3|ton|load|mi|lb|day|each|visit|sq ft)(?!\p{L})/gu;
 const PER = / \/ (?:ft|m)(?!\p{L})/gu;
 const KINDS_OF_FILE = /\bPDF\b/g;
 
@@ -167,7 +167,34 @@ const VARIANTS: readonly (readonly Edit[])[] = [
   ],
   [['job', 'job.rule-sets.1', 'california']],
   [['company', 'rules.price-below-cost.limit', '40 %']],
+  [
+    ['job', 'plan.haul-by', '2026-05-05'],
+    ['company', 'suppliers.geotextile.lap', '9 in'],
+  ],
   [['job', 'build.slabs.drive.curve-form', 'stiff-strip']],
+  // Steps with everything that is found in steps, and the others without a landing of their own.
+  [
+    ['job', 'build.steps.porch-steps.width', '30 in'],
+    ['job', 'build.steps.porch-steps.risers', '7'],
+    ['job', 'build.steps.porch-steps.riser', '7.8 in'],
+    ['job', 'build.steps.porch-steps.tread', '8 in'],
+    ['job', 'build.steps.porch-steps.tread-fall', '5/8 in per ft'],
+    ['job', 'build.steps.porch-steps.landing', '30 in'],
+    ['job', 'build.steps.porch-steps.room', '9 ft'],
+  ],
+  // A surface that falls to the house, one nearly level, one too steep, and one with a hollow.
+  [['job', 'heights.points.drive-end.height', '102 ft']],
+  [['job', 'heights.points.drive-end.height', '101.1 ft']],
+  [['job', 'heights.points.drive-end.height', '98.7 ft']],
+  [['job', 'heights.points.plot-middle.height', '101 ft']],
+  // The ramp beside the yard, higher and steeper.
+  [
+    ['job', 'build.slabs.ramp.at.0', '54 ft'],
+    ['job', 'heights.points.ramp-1.at.0', '55 ft'],
+    ['job', 'heights.points.ramp-2.at.0', '55 ft'],
+    ['job', 'heights.points.ramp-3.at.0', '62 ft'],
+    ['job', 'heights.points.ramp-3.height', '100 ft'],
+  ],
   [['job', 'build.slabs.terrace.rounded-by-chord.2.rise', '5 in']],
   [['job', 'build.slabs.path.strip.line.1.rounded', 'outer']],
   [['job', 'build.slabs.wedge.sides.2.length', '9 ft 2 in']],

@@ -15,20 +15,20 @@ describe('places that take rubble', () => {
     expect(yard?.feeWithBase?.amountUsd.toString()).toBe('31.43');
     expect(Object.keys(yard?.surcharges ?? {})).toEqual(['concrete-with-steel']);
     expect(yard?.surcharges['concrete-with-steel']).toMatchObject({ text: '$14.27 per load' });
-    expect(full.job.company.places['tip']?.mixedLoads).toBe(true);
+    expect(yard?.mixedLoads).toBe(true);
   });
 
   test('what nobody said is not known; no load is mixed, and all days are open', () => {
     const tip = full.job.company.places['tip'];
     expect(tip).toMatchObject({ surcharges: {}, feeWithBase: null, rejectedUsd: null, open: null });
     expect(tip?.openOn).toEqual([1, 2, 3, 4, 5, 6, 7]);
-    expect(full.job.company.places['breaker-yard']?.mixedLoads).toBe(false);
-    expect(full.origins.get('company.places.breaker-yard.mixed-loads')).toEqual({
+    expect(tip?.mixedLoads).toBe(false);
+    expect(full.origins.get('company.places.tip.mixed-loads')).toEqual({
       spot: null,
       text: 'no',
       from: 'shipped',
     });
-    expect(full.origins.get('company.places.tip.mixed-loads')).toMatchObject({
+    expect(full.origins.get('company.places.breaker-yard.mixed-loads')).toMatchObject({
       text: 'yes',
       from: 'company',
     });

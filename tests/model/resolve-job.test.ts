@@ -74,8 +74,7 @@ describe('values, from the definition of their units', () => {
     expect(build.slabs['patio']?.fall.slope).toBe(1 / 50);
     expect(build.slabs['patio']?.shape.base).toMatchObject({ kind: 'corners', points: { length: 8 } });
     expect(build.steps['back-step']).toMatchObject({
-      riserCount: 2,
-      riserIn: 165 / 25.4,
+      rise: { kind: 'taped', riserCount: 2, riserIn: 165 / 25.4 },
       widthIn: 1500 / 25.4,
     });
   });

@@ -153,6 +153,7 @@ test('parts of a view that are absent leave no trace', async () => {
     curves: null,
     turns: null,
     checks: null,
+    levels: null,
     formPieces: null,
     steel: null,
     bays: null,

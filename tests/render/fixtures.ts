@@ -383,6 +383,22 @@ export function aWorkOrder(paper: FrameView['paper'] = 'letter'): WorkOrderView 
     photos: null,
     turns: null,
     checks: null,
+    levels: {
+      table: aTable(
+        'Heights against the datum: Nail in the curb, called 100.00 ft',
+        ['Point', '>Height', '>From Garage floor'],
+        [
+          ['Garage floor', '101.25 ft', 'level'],
+          ['Lawn', '100.60 ft', '7 3/4″ below'],
+        ],
+      ),
+      notes: ['The level notes from nail end 1/16″ off a known height; 1/8″ is allowed.'],
+    },
+    grades: null,
+    flights: null,
+    flightSplits: null,
+    stepTops: null,
+    walls: null,
     curves: aTable(
       'Corners to lay out',
       ['Point', '>From A', '>From B'],

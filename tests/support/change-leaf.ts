@@ -12,6 +12,7 @@ const NAMED: Readonly<Record<string, readonly [keyof Trees, ...string[]]>> = {
   'thicker-existing': ['job', 'site', 'existing'],
   'steel-found': ['job', 'site', 'existing'],
   'more-base': ['job', 'build', 'slabs'],
+  geotextile: ['job', 'build', 'slabs'],
 };
 
 /** `$1,450`, `3 1/2`, `1/4`, `0.6`: the number a text starts with, its $ apart. */
@@ -23,6 +24,7 @@ const LEADING_NUMBER = /^(\$?)(?:(\d[\d,]*(?:\.\d+)?)(?: (\d+)\/(\d+))?(?!\/|[\d
  */
 export function changedText(leaf: SchemaLeaf, { path, text }: Leaf, trees: Trees): string {
   if (leaf.words !== null) return nextOf(leaf.words, text);
+  if (text === 'yes' || text === 'no') return text === 'yes' ? 'no' : 'yes';
   const key = path.findLast((step) => !/^\d+$/.test(step)) ?? '';
   const things = NAMED[key];
   if (things !== undefined)
@@ -30,7 +32,6 @@ export function changedText(leaf: SchemaLeaf, { path, text }: Leaf, trees: Trees
       idsAt(things, trees).filter((id) => !isTaken(id, path, trees)),
       text,
     );
-  if (text === 'yes' || text === 'no') return text === 'yes' ? 'no' : 'yes';
   if (/^\d{4}-\d\d-\d\d$/.test(text)) return weekLater(text);
   return LEADING_NUMBER.test(text) ? text.replace(LEADING_NUMBER, larger) : `${text} and more`;
 }

@@ -55,10 +55,55 @@ function tapedSpecials(things: string, prefix: string): Readonly<Record<string, 
   ]);
 }
 
+/** Level notes check one another, and what a point is says what else is said of it. */
+function levelSpecials(): Readonly<Record<string, Special>> {
+  const special = (leaf: string, reason: string, ...edits: readonly (readonly [string, string])[]) => [
+    `job heights.${leaf}`,
+    {
+      change: edits.map(([path, text]) => ({ of: 'job' as const, path: `heights.${path}`, text })),
+      reason,
+    },
+  ];
+  const closes = 'a fifth more, and the notes do not close';
+  return Object.fromEntries([
+    special(
+      'notes.*.on',
+      'a turning point is sighted and stood on',
+      ['notes.3.on', 'tp-2'],
+      ['notes.4.on', 'tp-2'],
+    ),
+    special('notes.*.height', 'a fifth more is another hill', ['notes.0.height', '100.01 ft']),
+    special('notes.*.backsight', closes, ['notes.1.backsight', '4.321 ft']),
+    special('notes.*.foresight', closes, ['notes.2.foresight', '3.08 ft']),
+    special('points.*.height', 'a fifth more is another hill', ['points.bay-door.height', '101.7 ft']),
+    special('points.*.kind', 'a rod stood on what is fixed or there now', ['points.drive-end.kind', 'fixed']),
+    special('points.*.stood-on', 'no more than two words and ids may stand there', [
+      'points.old-middle.stood-on',
+      'dirt',
+    ]),
+  ]);
+}
+
 /** Leaves for which the generic change is no valid or no telling one. */
 const SPECIAL: Readonly<Record<string, Special>> = {
   ...tapedSpecials('site.existing', 'old-'),
   ...tapedSpecials('build.slabs', ''),
+  'job heights.walls.*.beside': {
+    change: [
+      { of: 'job', path: 'heights.walls.sill.beside', text: 'wedge' },
+      { of: 'job', path: 'heights.walls.sill.at.0', text: '40 ft' },
+      { of: 'job', path: 'heights.walls.sill.at.1', text: '20 ft' },
+    ],
+    reason: 'a part of a wall stands at the slab that is beside it',
+  },
+  'job build.steps.*.from': {
+    change: [{ of: 'job', path: 'build.steps.door-steps.from', text: 'garage-right' }],
+    reason: 'a point of the heights, below the other end',
+  },
+  'job build.steps.*.to': {
+    change: [{ of: 'job', path: 'build.steps.door-steps.to', text: 'bay-door' }],
+    reason: 'a point of the heights, above the other end',
+  },
   'company pricing.payments.*.share': {
     change: [
       { of: 'company', path: 'pricing.payments.0.share', text: '25 %' },
@@ -90,6 +135,7 @@ const SPECIAL: Readonly<Record<string, Special>> = {
     change: [{ of: 'company', path: 'forms.boards.high-board.height', text: '5 1/4 in' }],
     reason: 'a board as high as its slab has no finding, and one is acknowledged',
   },
+  ...levelSpecials(),
   'job job.rule-sets.*': {
     change: [{ of: 'job', path: 'job.rule-sets.1', text: 'california' }],
     reason: 'the ids of rule sets stand in no file of the job',

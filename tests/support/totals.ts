@@ -2,7 +2,7 @@ import { Decimal } from 'decimal.js';
 import { expect } from 'vitest';
 import type { TableView } from '../../src/describe/views.ts';
 
-/** Every amount in the row of the total is the sum of those above it, as printed. */
+/** Every amount in the row of the total is the sum of those above it, as printed; an empty cell is none. */
 export function expectTotal(table: TableView): void {
   const totals = table.rows.filter(({ isTotal }) => isTotal);
   const lines = table.rows.filter(({ isTotal }) => !isTotal);
@@ -11,7 +11,8 @@ export function expectTotal(table: TableView): void {
   const amounts = cells.flatMap((cell, column) => (cell.startsWith('$') ? [{ cell, column }] : []));
   expect(amounts.length, table.caption).toBeGreaterThan(0);
   for (const { cell, column } of amounts) {
-    const sum = lines.reduce((at, line) => at.plus(amountOf(line.cells[column])), new Decimal(0));
+    const own = lines.map((line) => line.cells[column]).filter((one) => one !== '');
+    const sum = own.reduce((at, one) => at.plus(amountOf(one)), new Decimal(0));
     expect(sum.toFixed(2), table.caption).toBe(amountOf(cell).toFixed(2));
   }
 }

@@ -1,14 +1,18 @@
 import { ceilToStep } from '../../units/index.ts';
 import { COMMON_PRACTICE, COMPANY_FIGURE, type Figure, figure, given, num } from '../figure.ts';
-import type { BaseSupplier, Company, Job, Slab } from '../job.ts';
+import type { BaseSupplier, Company, Job, Slab, Suppliers } from '../job.ts';
 import type { OutlineResult, ShapeFigures } from '../outline/index.ts';
 import { pick, sumFigure, thingNamed } from '../parts.ts';
+import type { PostFigures } from '../tear-out/index.ts';
 import type { TopicResult } from '../topic.ts';
 import { type CompactingFigures, compactingFigures } from './compacting-figures.ts';
 import { type Compactor, compactorOf } from './compactor.ts';
+import { fabricOf } from './fabric.ts';
+import type { GeotextileFigures } from './geotextile-figures.ts';
 import { baseAreaSqFt, baseTon, compactedCuYd, looseCuYd, looseUnitWeightLbPerCuFt } from './volume.ts';
 
 export { compactedSqFtPerHr, liftCount, plateHr } from './compacting.ts';
+export { fabricAreaSqFt, withLapsSqFt } from './geotextile.ts';
 export { baseAreaSqFt, baseTon, compactedCuYd, looseCuYd, looseUnitWeightLbPerCuFt } from './volume.ts';
 
 export type SlabBaseFigures = {
@@ -23,6 +27,11 @@ export type SlabBaseFigures = {
 export type BaseFigures = {
   /** Only of slabs that get a base. */
   readonly slabs: Readonly<Record<string, SlabBaseFigures>>;
+  /** What fills the holes that posts leave, by their id; short tons, tamped by hand. */
+  readonly holes: Readonly<Record<string, { readonly tons: Figure }>>;
+  /** Only where a slab has fabric below its base. */
+  readonly geotextile?: GeotextileFigures;
+  /** Of slabs and holes together. */
   readonly total: {
     /** [yd3] */
     readonly compacted: Figure;
@@ -42,15 +51,18 @@ export type BaseResult = TopicResult<BaseFigures, Readonly<Record<never, never>>
 
 /**
  * The base under the slabs: area with its margin, compacted and loose volume, tons, order; lifts,
- * passes and hours of the compactor.
+ * passes and hours of the compactor. What fills the holes of posts is ordered with it: the same
+ * stone, common practice, no source. Fabric below it where a slab has any.
  *
  * @throws {RangeError} If the outline of a slab is missing.
  */
 export function calcBase(input: {
   readonly slabs: Job['build']['slabs'];
   readonly shapes: OutlineResult['figures'];
+  readonly posts: Readonly<Record<string, Pick<PostFigures, 'hole-fill'>>>;
   readonly allowances: Company['allowances'];
   readonly supplier: BaseSupplier;
+  readonly geotextile: Suppliers['geotextile'];
   readonly machines: Company['machines'];
   /** Id of the machine that the base is made with; null for none. */
   readonly baseMachine: string | null;
@@ -62,7 +74,27 @@ export function calcBase(input: {
       .filter((slab) => slab.baseIn > 0)
       .map((slab) => [slab.id, slabFigures(slab, thingNamed(input.shapes.slabs, slab.id, 'outline'), from)]),
   );
-  return { figures: { slabs, total: totalFigures(slabs, supplier) }, data: {}, problems: [] };
+  const holes = Object.fromEntries(
+    Object.entries(input.posts).map(([id, { 'hole-fill': compacted }]) => {
+      return [id, { compacted, tons: tonsFigure(compacted, supplier) }];
+    }),
+  );
+  const fabric = fabricOf({
+    slabs: input.slabs,
+    bases: slabs,
+    shapes: input.shapes.slabs,
+    supplier: input.geotextile,
+  });
+  return {
+    figures: {
+      slabs,
+      holes: Object.fromEntries(Object.entries(holes).map(([id, { tons }]) => [id, { tons }])),
+      ...(fabric.figures === null ? {} : { geotextile: fabric.figures }),
+      total: totalFigures(slabs, holes, supplier),
+    },
+    data: {},
+    problems: fabric.problems,
+  };
 }
 
 function slabFigures(
@@ -100,28 +132,38 @@ function slabFigures(
     formula: 'areaSqFt * baseIn / 12 / 27',
     inputs: { areaSqFt: area, baseIn: given(`build.slabs.${slab.id}.base`, slab.baseIn, 'in') },
   });
-  const tons = figure({
-    value: baseTon(num(compacted), from.supplier.compactedLbPerCuFt),
+  const tons = tonsFigure(compacted, from.supplier);
+  return { area, compacted, tons, ...compactingFigures(slab, area, from.compactor) };
+}
+
+function tonsFigure(compacted: Figure, supplier: BaseSupplier): Figure {
+  return figure({
+    value: baseTon(num(compacted), supplier.compactedLbPerCuFt),
     unit: 'ton',
     decimals: 2,
     formula: 'compactedCuYd * 27 * compactedLbPerCuFt / 2000',
-    inputs: { compactedCuYd: compacted, compactedLbPerCuFt: compactedWeight(from.supplier) },
+    inputs: { compactedCuYd: compacted, compactedLbPerCuFt: compactedWeight(supplier) },
     source: COMPANY_FIGURE,
   });
-  return { area, compacted, tons, ...compactingFigures(slab, area, from.compactor) };
 }
 
 function totalFigures(
   slabs: Readonly<Record<string, SlabBaseFigures>>,
+  holes: Readonly<Record<string, { readonly compacted: Figure; readonly tons: Figure }>>,
   supplier: BaseSupplier,
 ): BaseFigures['total'] {
+  // Two hyphens stand in no id, so that posts called like a slab are another part.
+  const parts: Readonly<Record<string, { readonly compacted: Figure; readonly tons: Figure }>> = {
+    ...slabs,
+    ...Object.fromEntries(Object.entries(holes).map(([id, hole]) => [`posts--${id}`, hole])),
+  };
   const compacted = sumFigure({
-    parts: pick(slabs, 'compacted'),
+    parts: pick(parts, 'compacted'),
     unitSuffix: 'CuYd',
     unit: 'yd3',
     decimals: 2,
   });
-  const tons = sumFigure({ parts: pick(slabs, 'tons'), unitSuffix: 'Ton', unit: 'ton', decimals: 2 });
+  const tons = sumFigure({ parts: pick(parts, 'tons'), unitSuffix: 'Ton', unit: 'ton', decimals: 2 });
   const looseOverCompacted = given(
     'company.suppliers.base.loose-over-compacted',
     supplier.looseOverCompacted,

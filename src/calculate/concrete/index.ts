@@ -1,5 +1,6 @@
 import { Usd } from '../../units/index.ts';
 import { type Figure, num } from '../figure.ts';
+import type { BuiltSteps } from '../flights/index.ts';
 import type { BagSupplier, Company, ConcreteSupplier, Job, Slab } from '../job.ts';
 import type { OutlineResult } from '../outline/index.ts';
 import { thingNamed } from '../parts.ts';
@@ -47,7 +48,7 @@ export type ConcreteResult = TopicResult<
  */
 export function calcConcrete(input: {
   readonly slabs: Readonly<Record<string, PouredSlab>>;
-  readonly steps: Job['build']['steps'];
+  readonly steps: Readonly<Record<string, BuiltSteps>>;
   readonly shapes: Pick<OutlineResult['figures'], 'slabs'>;
   readonly mix: Pick<Job['build']['mix'], 'exposure'>;
   readonly allowances: Pick<Company['allowances'], 'baseUnevennessIn' | 'spillRatio'>;

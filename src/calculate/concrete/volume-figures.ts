@@ -1,5 +1,6 @@
 import { COMPANY_FIGURE, type Figure, figure, given, num } from '../figure.ts';
-import type { Company, Slab, Steps } from '../job.ts';
+import type { BuiltSteps } from '../flights/index.ts';
+import type { Company, Slab } from '../job.ts';
 import { inputsByName, pick, sumExpression, sumOf } from '../parts.ts';
 import { slabCuYd, spillCuYd, stepsCuYd, unevennessCuYd } from './volumes.ts';
 
@@ -20,7 +21,7 @@ export function slabNet(slab: Pick<Slab, 'id' | 'thicknessIn'>, areaSqFt: Figure
   });
 }
 
-export function stepsNet(flight: Steps): Figure {
+export function stepsNet(flight: BuiltSteps): Figure {
   const path = `build.steps.${flight.id}`;
   return figure({
     value: stepsCuYd(flight),
@@ -30,8 +31,8 @@ export function stepsNet(flight: Steps): Figure {
       'widthIn * riserIn * (treadIn * riserCount * (riserCount - 1) / 2 + riserCount * landingIn) / 46656',
     inputs: {
       widthIn: given(`${path}.width`, flight.widthIn, 'in'),
-      riserCount: given(`${path}.risers`, flight.riserCount, 'each'),
-      riserIn: given(`${path}.riser`, flight.riserIn, 'in'),
+      riserCount: flight.risen.risers,
+      riserIn: flight.risen.riser,
       treadIn: given(`${path}.tread`, flight.treadIn, 'in'),
       landingIn: given(`${path}.landing`, flight.landingIn, 'in'),
     },

@@ -43,7 +43,7 @@ export function unevennessCuYd(base: { lowIn: number; areaSqFt: number }): numbe
  * @param steps.riserCount Whole number, 1 or more.
  * @param steps.riserIn    Height of one [in], above 0.
  * @param steps.treadIn    Depth of one [in], above 0.
- * @param steps.landingIn  Depth of the landing [in], above 0.
+ * @param steps.landingIn  Depth of the landing [in], 0 or more.
  * @returns Above the ground it stands on [yd³].
  * @throws {RangeError} If a value is outside its range.
  *
@@ -58,10 +58,11 @@ export function stepsCuYd(steps: {
   landingIn: number;
 }): number {
   const { widthIn, riserCount, riserIn, treadIn, landingIn } = steps;
-  for (const [name, lengthIn] of Object.entries({ widthIn, riserIn, treadIn, landingIn })) {
+  for (const [name, lengthIn] of Object.entries({ widthIn, riserIn, treadIn })) {
     if (!(lengthIn > 0 && lengthIn < Infinity))
       throw new RangeError(`${name} must be above 0, got ${lengthIn}`);
   }
+  requireNotNegative({ landingIn });
   if (!(Number.isInteger(riserCount) && riserCount >= 1)) {
     throw new RangeError(`riserCount must be a whole number of 1 or more, got ${riserCount}`);
   }

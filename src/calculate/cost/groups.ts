@@ -18,6 +18,7 @@ export const TASK_GROUP: Readonly<Record<CrewTask, CostGroup>> = {
   'break-out': 'tear-out-and-haul',
   'break-out-by-hand': 'tear-out-and-haul',
   'saw-and-lift': 'tear-out-and-haul',
+  chip: 'tear-out-and-haul',
   dig: 'tear-out-and-haul',
   haul: 'tear-out-and-haul',
   base: 'base-and-forms',

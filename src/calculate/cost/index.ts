@@ -45,7 +45,10 @@ export function calcCost(
     readonly production: Company['production'];
     readonly machines: Company['machines'];
     readonly towVehicle: Pick<TowVehicle, 'cost'>;
-    readonly suppliers: Pick<Company['suppliers'], 'base' | 'mesh' | 'bars' | 'bagged' | 'sundries'>;
+    readonly suppliers: Pick<
+      Company['suppliers'],
+      'base' | 'geotextile' | 'mesh' | 'bars' | 'bagged' | 'sundries'
+    >;
     readonly ownForms: Company['forms'];
     readonly otherCosts: PriceTerms['otherCosts'];
     /** Area that is cured, sq ft. */

@@ -14,7 +14,12 @@ import {
 } from './line.ts';
 
 export type MaterialFigures = {
-  readonly base: { readonly total: { readonly 'order-tons': Figure } };
+  readonly base: {
+    readonly total: { readonly 'order-tons': Figure };
+    readonly geotextile?: {
+      readonly total: { readonly rolls: Figure; readonly 'bought-area': Figure };
+    };
+  };
   readonly forms: {
     readonly boards: Readonly<Record<string, { readonly shortage: Figure }>>;
     readonly strips: Readonly<Record<string, { readonly shortage: Figure }>>;
@@ -68,7 +73,7 @@ export function materialLines(input: {
   readonly figures: MaterialFigures;
   readonly packs: PackFigures;
   readonly supply: 'truck' | 'bags';
-  readonly suppliers: Pick<Suppliers, 'base' | 'mesh' | 'bars' | 'bagged' | 'sundries'>;
+  readonly suppliers: Pick<Suppliers, 'base' | 'geotextile' | 'mesh' | 'bars' | 'bagged' | 'sundries'>;
   readonly ownForms: Company['forms'];
 }): Lines {
   const { figures, packs, suppliers, ownForms } = input;
@@ -85,6 +90,7 @@ export function materialLines(input: {
       ['ton'],
       '$/ton',
     ),
+    fabricLines(base.geotextile, suppliers.geotextile),
     plain(formLines(figures.forms, ownForms)),
     rated(
       'mesh',
@@ -141,6 +147,24 @@ export function materialLines(input: {
   ]);
 }
 
+/** By the roll, or by the area of the whole rolls. */
+function fabricLines(
+  fabric: MaterialFigures['base']['geotextile'],
+  supplier: Suppliers['geotextile'],
+): Lines {
+  if (fabric === undefined || supplier === null) return plain([]);
+  const byArea = supplier.price.perUnit === 'sq ft';
+  return rated(
+    'geotextile',
+    'base-and-forms',
+    byArea ? fabric.total['bought-area'] : fabric.total.rolls,
+    'geotextile',
+    supplier.price,
+    ['roll', 'sq ft'],
+    byArea ? '$/sq ft' : '$/each',
+  );
+}
+
 function formLines(forms: MaterialFigures['forms'], own: Company['forms']): readonly CostLine[] {
   const boards = Object.entries(forms.boards).flatMap(([id, { shortage }]) => {
     const { priceUsd } = thingNamed(own.boards, id, 'form board');
@@ -180,7 +204,11 @@ function bought(name: string, group: CostGroup, count: Figure, path: string, pri
   });
 }
 
-const QUANTITY_KEY: Partial<Record<FigureUnit, string>> = { '$/ton': 'quantityTon', '$/lb': 'weightLb' };
+const QUANTITY_KEY: Partial<Record<FigureUnit, string>> = {
+  '$/ton': 'quantityTon',
+  '$/lb': 'weightLb',
+  '$/sq ft': 'areaSqFt',
+};
 
 function rated(
   name: string,

@@ -1,5 +1,6 @@
 import { type Figure, figure, given, num } from '../figure.ts';
-import type { BreakOut, Build, Reinforcement, Site, Steps } from '../job.ts';
+import type { BuiltSteps } from '../flights/index.ts';
+import type { BreakOut, Reinforcement, Site } from '../job.ts';
 import { inputKey, inputsOf, type Part, sumOfParts } from '../sum-figure.ts';
 import { plainSlabQuantity } from './break-quantity.ts';
 import { brokenOthers, brokenParts, dugParts, type HollowVolumes, type StandingPart } from './standing.ts';
@@ -12,7 +13,8 @@ export type WorkFigures = {
   readonly shapes: { readonly slabs: Areas; readonly existing: Areas };
   readonly tearOut: {
     readonly hollow: HollowVolumes;
-    readonly posts: Parameters<typeof brokenOthers>[1]['posts'];
+    readonly posts: Parameters<typeof brokenOthers>[1]['posts'] &
+      Readonly<Record<string, { readonly 'tamped-area': Figure }>>;
     readonly 'old-steps': Parameters<typeof brokenOthers>[1]['old-steps'];
     readonly soil: Readonly<Record<string, { readonly volume: Figure /* cu ft in the ground */ }>>;
     readonly total: { readonly 'saw-cut': Figure };
@@ -33,8 +35,9 @@ export type WorkThings = {
   readonly existing: Site['existing'];
   readonly hollow: Site['hollow'];
   readonly oldSteps: Site['oldSteps'];
+  readonly chip: Site['chip'];
   readonly slabs: Readonly<Record<string, { readonly reinforcement: Reinforcement }>>;
-  readonly steps: Build['steps'];
+  readonly steps: Readonly<Record<string, BuiltSteps>>;
 };
 
 /** How much there is of every task, in the unit of its pace; 0 where there is none of it. */
@@ -68,9 +71,10 @@ export function taskQuantities(work: WorkFigures, things: WorkThings): Record<Cr
       steelCounts: false,
       standing: [],
     }),
+    chip: chipQuantity(things.chip),
     dig: digQuantity(tearOut.soil, dugParts(things.hollow, tearOut.hollow)),
     haul: taken('tripCount', haul.trips),
-    base: areaSum(Object.entries(base.slabs)),
+    base: baseQuantity(base.slabs, tearOut.posts),
     form: formedFt(),
     reinforce: areaSum(Object.entries(shapes.slabs).filter(([id]) => hasSteel(id))),
     place: taken('neededCuYd', concrete.total.needed),
@@ -89,7 +93,7 @@ export function taskQuantities(work: WorkFigures, things: WorkThings): Record<Cr
  * A = width ((risers - 1) tread + landing + risers riser) / 144, lengths in in.
  * The last riser ends at the landing, so there is one tread less than risers.
  */
-export function stepsFacesSqFt(steps: Omit<Steps, 'id' | 'label'>): number {
+export function stepsFacesSqFt(steps: Omit<BuiltSteps, 'id' | 'label' | 'risen'>): number {
   const alongIn = (steps.riserCount - 1) * steps.treadIn + steps.landingIn + steps.riserCount * steps.riserIn;
   return (steps.widthIn * alongIn) / 144;
 }
@@ -108,7 +112,7 @@ function digQuantity(soil: WorkFigures['tearOut']['soil'], fills: readonly Stand
   });
 }
 
-function finishQuantity(areas: Areas, steps: Build['steps']): Figure {
+function finishQuantity(areas: Areas, steps: WorkThings['steps']): Figure {
   const slabParts = Object.entries(areas).map(([id, { area }]) => part('area', id, 'SqFt', area));
   const flights = Object.values(steps).map(flightOf);
   return figure({
@@ -123,7 +127,7 @@ function finishQuantity(areas: Areas, steps: Build['steps']): Figure {
   });
 }
 
-function flightOf(steps: Steps): { areaSqFt: number; term: string; parts: readonly Part[] } {
+function flightOf(steps: BuiltSteps): { areaSqFt: number; term: string; parts: readonly Part[] } {
   const names = {
     width: inputKey('width', steps.id, 'In'),
     risers: inputKey('risers', steps.id, 'Count'),
@@ -138,12 +142,33 @@ function flightOf(steps: Steps): { areaSqFt: number; term: string; parts: readon
     term: `${width} * ((${risers} - 1) * ${tread} + ${landing} + ${risers} * ${riser}) / 144`,
     parts: [
       { key: width, input: given(at('width'), steps.widthIn, 'in') },
-      { key: risers, input: given(at('risers'), steps.riserCount, 'each') },
-      { key: riser, input: given(at('riser'), steps.riserIn, 'in') },
+      { key: risers, input: steps.risen.risers },
+      { key: riser, input: steps.risen.riser },
       { key: tread, input: given(at('tread'), steps.treadIn, 'in') },
       { key: landing, input: given(at('landing'), steps.landingIn, 'in') },
     ],
   };
+}
+
+function chipQuantity(chip: Site['chip']): Figure {
+  const parts = Object.values(chip).map(({ id, areaSqFt }): Part => {
+    return {
+      key: inputKey('area', id, 'SqFt'),
+      input: given(`site.chip.${id}.area`, areaSqFt, 'sq ft'),
+    };
+  });
+  return sumOfParts({ parts, unit: 'sq ft', decimals: 0 });
+}
+
+/** The base of the slabs, and every lift in the hole of a post as so much base: common practice, no source. */
+function baseQuantity(slabs: Areas, posts: WorkFigures['tearOut']['posts']): Figure {
+  const parts = [
+    ...Object.entries(slabs).map(([id, { area }]) => part('area', id, 'SqFt', area)),
+    ...Object.entries(posts).map(([id, { 'tamped-area': area }]) =>
+      part('area', `posts--${id}`, 'SqFt', area),
+    ),
+  ];
+  return sumOfParts({ parts, unit: 'sq ft', decimals: 0 });
 }
 
 function areaSum(areas: readonly (readonly [string, { readonly area: Figure }])[]): Figure {

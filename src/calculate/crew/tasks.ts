@@ -19,6 +19,7 @@ export const TASKS: Readonly<Record<CrewTask, { readonly phase: Phase; readonly 
   'break-out': { phase: 'tear-out', unit: 'sq ft' },
   'break-out-by-hand': { phase: 'tear-out', unit: 'sq ft' },
   'saw-and-lift': { phase: 'tear-out', unit: 'sq ft' },
+  chip: { phase: 'tear-out', unit: 'sq ft' },
   dig: { phase: 'tear-out', unit: 'yd3' },
   haul: { phase: 'tear-out', unit: 'each' },
   base: { phase: 'base-and-forms', unit: 'sq ft' },

@@ -67,7 +67,7 @@ type Tool = ToolTask & { readonly machine: Machine };
  */
 export function calcSafety(input: SafetyInput): SafetyResult {
   const tools = toolsOf(input);
-  const dusty = tools.filter(({ task, machine }) => rowOfTask(task, machine.kind) !== null);
+  const dusty = tools.filter(({ task, machine }) => rowOfTask(task, machine) !== null);
   const onRows = dusty.map((tool) => silicaOf(tool, dusty, input));
   const silica = [...onRows.map(({ task }) => task), ...withoutRow(input)];
   return {
@@ -91,7 +91,7 @@ function toolsOf({ tasks, production, machines }: SafetyInput): readonly Tool[] 
 
 function silicaOf(tool: Tool, dusty: readonly Tool[], input: SafetyInput) {
   const { task, machine } = tool;
-  const name = rowOfTask(task, machine.kind);
+  const name = rowOfTask(task, machine);
   if (name === null) throw new RangeError(`Table 1 has no row for ${task} by ${machine.kind}`);
   const row = silicaRow(name);
   const hours = personHoursFigure({ of: tool, tools: dusty, days: input.days, tasks: input.tasks });
@@ -123,8 +123,8 @@ function silicaOf(tool: Tool, dusty: readonly Tool[], input: SafetyInput) {
   return { task: silica, figures: { hours, 'respirator-apf': respirator } };
 }
 
-/** Tasks in which something is broken; what was sawn out before is only lifted. */
-const BROKEN_IN = ['break-out', 'break-out-by-hand'] as const;
+/** Tasks in which something is broken or chipped; what was sawn out before is only lifted. */
+const BROKEN_IN = ['break-out', 'break-out-by-hand', 'chip'] as const;
 
 /** Dusty work that Table 1 does not name: breaking by hand, and emptying and mixing bags. */
 function withoutRow({ tasks, production, supply }: SafetyInput): readonly SilicaTask[] {
@@ -153,6 +153,7 @@ const LOUD: readonly MachineKind[] = [
   'walk-behind-saw',
   'cut-off-saw',
   'plate-compactor',
+  'hand-grinder',
 ];
 const WITH_ENGINE: readonly MachineKind[] = [
   'walk-behind-saw',

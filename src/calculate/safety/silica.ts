@@ -1,9 +1,12 @@
 import { BREAK_TASKS } from '../breaking/index.ts';
 import type { CrewTask } from '../crew/index.ts';
-import type { Machine, MachineKind } from '../job.ts';
+import type { Machine } from '../job.ts';
 import { type Apf, COLUMN_HR, type ControlCode, type SilicaRow, type SilicaRowName } from './silica-table.ts';
 
-const DEMOLITION: readonly CrewTask[] = BREAK_TASKS;
+const DEMOLITION: readonly CrewTask[] = [...BREAK_TASKS, 'chip'];
+
+/** Of which water can be fed to what cuts or grinds. */
+const WITH_BLADE: readonly Machine['kind'][] = ['walk-behind-saw', 'cut-off-saw', 'hand-grinder'];
 
 /** Float noise of adding parts of a day; far below a minute. */
 const NOISE_HR = 1e-9;
@@ -37,9 +40,13 @@ export function missingControls(row: SilicaRow, present: ReadonlySet<ControlCode
  * The row of a task by the machine that does it; null where Table 1 has none.
  *
  * A loader breaks, and lifts what was sawn out, under (xvii): used in demolition. It digs under (xviii). A plate compactor is no heavy equipment and
- * stands on damp stone; bagged concrete mixed dry has no row at all.
+ * stands on damp stone; bagged concrete mixed dry has no row at all. A grinder held in the hand is
+ * under (xii), by water or by its dust collector; a coating is no joint of mortar, so not under (xi).
  */
-export function rowOfTask(task: CrewTask, kind: MachineKind): SilicaRowName | null {
+export function rowOfTask(
+  task: CrewTask,
+  { kind, wet }: Pick<Machine, 'kind' | 'wet'>,
+): SilicaRowName | null {
   switch (kind) {
     case 'walk-behind-saw':
       return 'iv';
@@ -47,6 +54,8 @@ export function rowOfTask(task: CrewTask, kind: MachineKind): SilicaRowName | nu
       return 'ii';
     case 'jackhammer':
       return 'x';
+    case 'hand-grinder':
+      return wet ? 'xii, water' : 'xii, collector';
     case 'loader-with-breaker':
       return DEMOLITION.includes(task) ? 'xvii' : 'xviii';
     case 'plate-compactor':
@@ -60,9 +69,9 @@ export function rowOfTask(task: CrewTask, kind: MachineKind): SilicaRowName | nu
  * Water as needed is an instruction; a feed, a shroud or a cab is a matter of the machine.
  */
 export function controlsPresent(machine: Pick<Machine, 'kind' | 'wet' | 'cab'>): ReadonlySet<ControlCode> {
-  const isSaw = machine.kind === 'walk-behind-saw' || machine.kind === 'cut-off-saw';
+  const hasBlade = WITH_BLADE.includes(machine.kind);
   const present: ControlCode[] = ['water-or-suppressant-as-needed', 'outdoors-only'];
-  if (machine.wet && isSaw) present.push('water-feed-to-blade');
+  if (machine.wet && hasBlade) present.push('water-feed-to-blade');
   if (machine.wet && machine.kind === 'jackhammer') present.push('water-at-point');
   if (machine.cab === 'enclosed') present.push('enclosed-cab');
   return new Set(present);

@@ -15,6 +15,7 @@ import {
   soilCargo,
 } from './cargo.ts';
 import { hollowProblem, outerRing } from './check-hollow.ts';
+import { type ChipFigures, chipFigures } from './chip-figures.ts';
 import {
   type ExistingFigures,
   existingFigures,
@@ -27,13 +28,14 @@ import { type HollowFigures, hollowFigures } from './hollow-figures.ts';
 import { oldStepsFigures } from './old-steps-figures.ts';
 import type { PartFigures } from './part-figures.ts';
 import { type PostFigures, postFigures } from './post-figures.ts';
-import { type SoilFigures, soilFigures } from './soil-figures.ts';
+import { type SoilFigures, soilFigures, soilVolume } from './soil-figures.ts';
 
 export type { Cargo } from './cargo.ts';
 export type { ExistingFigures, HandLaborFigures } from './existing-figures.ts';
 export { handLaborHr, handPieceSideIn } from './hand-work.ts';
 export type { HollowFigures } from './hollow-figures.ts';
 export type { PartFigures } from './part-figures.ts';
+export type { PostFigures } from './post-figures.ts';
 export type { SoilFigures } from './soil-figures.ts';
 export { loadFactor, looseVolume, swellRatio } from './swell.ts';
 export { flatVolumeCuFt, unitWeightOfPavingLbPerCuFt, weightLb, weightLbPerSqFt } from './weight.ts';
@@ -63,6 +65,7 @@ export type TearOutFigures = {
   readonly posts: Readonly<Record<string, PostFigures>>;
   readonly 'old-steps': Readonly<Record<string, PartFigures>>;
   readonly green: Readonly<Record<string, GreenFigures>>;
+  readonly chip: Readonly<Record<string, ChipFigures>>;
   /** Only of slabs under which soil is dug out. */
   readonly soil: Readonly<Record<string, SoilFigures>>;
   /** Labor by hand tools [labor h]; only where a rate is published for the thing. */
@@ -85,10 +88,13 @@ type TearOutInput = {
   readonly posts: Job['site']['posts'];
   readonly oldSteps: Job['site']['oldSteps'];
   readonly green: Job['site']['green'];
+  readonly chip: Job['site']['chip'];
   readonly slabs: Job['build']['slabs'];
   readonly shapes: OutlineResult['figures'];
   /** Of existing and hollow things, on the surface. */
   readonly outlines: OutlineResult['data']['existing'];
+  /** Under each slab whose digging is known from heights [cu ft]. */
+  readonly dug?: Readonly<Record<string, Figure>>;
 };
 
 /**
@@ -110,9 +116,14 @@ export function calcTearOut(input: TearOutInput): TearOutResult {
   const oldSteps = mapped(input.oldSteps, oldStepsFigures);
   const green = mapped(input.green, greenFigures);
   const soil = Object.fromEntries(
-    Object.values(input.slabs)
-      .filter((slab) => slab.digIn > 0)
-      .map((slab) => [slab.id, soilFigures(slab, thingNamed(input.shapes.slabs, slab.id, 'outline'))]),
+    Object.values(input.slabs).flatMap((slab) => {
+      const volume = soilVolume(
+        slab,
+        thingNamed(input.shapes.slabs, slab.id, 'outline'),
+        input.dug?.[slab.id],
+      );
+      return volume === null ? [] : [[slab.id, soilFigures(volume)] as const];
+    }),
   );
   const cargo = [
     ...Object.values(input.existing).map((thing) =>
@@ -137,6 +148,7 @@ export function calcTearOut(input: TearOutInput): TearOutResult {
       posts,
       'old-steps': oldSteps,
       green,
+      chip: mapped(input.chip, chipFigures),
       soil,
       'hand-labor': handLabor,
       streams,

@@ -13,6 +13,8 @@ export type PostFigures = {
   readonly 'hole-fill': Figure;
   /** Of fill in each hole. */
   readonly lifts: Figure;
+  /** Every lift of every hole [sq ft]. */
+  readonly 'tamped-area': Figure;
 };
 
 /**
@@ -24,17 +26,26 @@ export function postFigures({ id, count, footing }: Posts): PostFigures {
   const path = `site.posts.${id}`;
   const { diameterIn, depthIn } = footing;
   const depth = given(`${path}.footing.depth`, depthIn, 'in');
+  const round = {
+    count: given(`${path}.count`, count, 'each'),
+    pi: constant('pi', Math.PI, 'ratio', 'definition'),
+    diameterIn: given(`${path}.footing.diameter`, diameterIn, 'in'),
+  };
   const volume = figure({
     value: (((count * Math.PI) / 4) * diameterIn ** 2 * depthIn) / 1728,
     unit: 'cu ft',
     decimals: 2,
     formula: 'count * pi / 4 * diameterIn ^ 2 * depthIn / 1728',
-    inputs: {
-      count: given(`${path}.count`, count, 'each'),
-      pi: constant('pi', Math.PI, 'ratio', 'definition'),
-      diameterIn: given(`${path}.footing.diameter`, diameterIn, 'in'),
-      depthIn: depth,
-    },
+    inputs: { ...round, depthIn: depth },
+  });
+  const lifts = figure({
+    value: ceilCount(depthIn / HOLE_LIFT_IN),
+    unit: 'each',
+    decimals: 0,
+    formula: 'ceilStep(depthIn / liftIn, 1)',
+    inputs: { depthIn: depth, liftIn: constant('lift in a hole', HOLE_LIFT_IN, 'in', COMMON_PRACTICE) },
+    source: COMMON_PRACTICE,
+    rounding: 'up',
   });
   return {
     footings: partFigures(volume, { material: 'concrete', own: null }),
@@ -45,14 +56,13 @@ export function postFigures({ id, count, footing }: Posts): PostFigures {
       formula: 'volumeCuFt / 27',
       inputs: { volumeCuFt: volume },
     }),
-    lifts: figure({
-      value: ceilCount(depthIn / HOLE_LIFT_IN),
-      unit: 'each',
-      decimals: 0,
-      formula: 'ceilStep(depthIn / liftIn, 1)',
-      inputs: { depthIn: depth, liftIn: constant('lift in a hole', HOLE_LIFT_IN, 'in', COMMON_PRACTICE) },
-      source: COMMON_PRACTICE,
-      rounding: 'up',
+    lifts,
+    'tamped-area': figure({
+      value: ((((count * Math.PI) / 4) * diameterIn ** 2) / 144) * num(lifts),
+      unit: 'sq ft',
+      decimals: 1,
+      formula: 'count * pi / 4 * diameterIn ^ 2 / 144 * lifts',
+      inputs: { ...round, lifts },
     }),
   };
 }

@@ -16,18 +16,41 @@ export type SoilFigures = {
   readonly 'loose-unit-weight': Figure;
 };
 
-/** The soil dug out under one slab, over the area of the slab itself. */
-export function soilFigures(slab: Slab, shape: ShapeFigures): SoilFigures {
-  const row = MATERIALS.soil;
-  const swellRatio = swellConstant('soil');
-  const unitWeight = constant('soil in place', row.unitWeightLbPerCuFt, 'lb/cu ft', row.unitWeightSource);
-  const volume = figure({
-    value: flatVolumeCuFt({ areaSqFt: num(shape.area), thicknessIn: slab.digIn }),
+/** Less is not dug [cu ft]: a wheelbarrow; common practice, no source. */
+const LEAST_DUG_CU_FT = 1;
+
+/**
+ * The soil dug out under one slab, over the area of the slab itself [cu ft]; null where none is.
+ *
+ * @param dug As the heights of the job have it; undefined where they do not say, and the stated depth counts.
+ */
+export function soilVolume(slab: Slab, shape: ShapeFigures, dug: Figure | undefined): Figure | null {
+  const { id, digIn } = slab;
+  if (dug !== undefined) {
+    if (num(dug) < LEAST_DUG_CU_FT) return null;
+    return figure({
+      value: num(dug),
+      unit: 'cu ft',
+      decimals: 1,
+      formula: 'dugCuFt',
+      inputs: { dugCuFt: dug },
+    });
+  }
+  if (digIn <= 0) return null;
+  return figure({
+    value: flatVolumeCuFt({ areaSqFt: num(shape.area), thicknessIn: digIn }),
     unit: 'cu ft',
     decimals: 1,
     formula: 'areaSqFt * digIn / 12',
-    inputs: { areaSqFt: shape.area, digIn: given(`build.slabs.${slab.id}.dig`, slab.digIn, 'in') },
+    inputs: { areaSqFt: shape.area, digIn: given(`build.slabs.${id}.dig`, digIn, 'in') },
   });
+}
+
+/** Weight and loose volume of soil, from its volume in place. */
+export function soilFigures(volume: Figure): SoilFigures {
+  const row = MATERIALS.soil;
+  const swellRatio = swellConstant('soil');
+  const unitWeight = constant('soil in place', row.unitWeightLbPerCuFt, 'lb/cu ft', row.unitWeightSource);
   return {
     volume,
     weight: weightFigure(volume, unitWeight),

@@ -1,10 +1,10 @@
 import { containsPoint, segmentsMeet } from '../../geometry/index.ts';
-import type { Segment } from './boxes.ts';
+import type { Box, Segment } from './boxes.ts';
 import { type DotPrimitive, type LinePrimitive, lineWeightsMm, type TextPrimitive } from './drawing.ts';
 import { facingSideMiddle, gridAround, shapeBox } from './label-places.ts';
 import type { LabelTarget } from './label-targets.ts';
 import { balancedLines, wrapText } from './lines.ts';
-import { outlineSegments, type Placement, toGround, toPaper } from './paper.ts';
+import { type Placement, toGround, toPaper } from './paper.ts';
 import { isClearOfSymbols, isClearOfTexts, isFree, type Room } from './room.ts';
 import { blockAt, labelShapes } from './text-blocks.ts';
 
@@ -48,17 +48,14 @@ export function placeLabelOutside(
 ): readonly (TextPrimitive | LinePrimitive | DotPrimitive)[] | null {
   const { label, style } = target;
   const at = toPaper(placement, target.at);
-  const ownEdges = outlineSegments(placement, target.shape);
   const zoneWidthIn = room.zone.rightIn - room.zone.leftIn;
   const mostWideIn = Math.min(2.4, zoneWidthIn * 0.45);
   const wrapped = wrapText(label, style, { widthIn: mostWideIn, lines: 3 });
   const isWhole = wrapped.join(' ') === label.trim().replaceAll(/\s+/g, ' ');
   const lines = (isWhole ? balancedLines(label, style, wrapped.length) : null) ?? wrapped;
   const places = gridAround(at, room.zone, outsideStepIn);
-  const isOwnEdge = (segment: Segment) =>
-    ownEdges.some((edge) => edge.from.xIn === segment.from.xIn && edge.from.yIn === segment.from.yIn);
-  const otherSegments = [...room.segments.filter((segment) => !isOwnEdge(segment)), ...room.thinLines];
 
+  const otherLines = room.segmentsBut(target.shape);
   for (const place of places) {
     // A label this far off has its nearest side out of reach, whichever way it stands.
     if (Math.hypot(place.xIn - at.xIn, place.yIn - at.yIn) > limits.mostIn + mostWideIn + 0.5) break;
@@ -69,7 +66,9 @@ export function placeLabelOutside(
     if (!target.mayStandAt(block.box.map((corner) => toGround(placement, corner)))) continue;
     if (!isClearOfTexts(room, leader)) continue;
     const crossesNothing = () =>
-      isClearOfSymbols(room, leader) && !otherSegments.some((segment) => segmentsMeet(leader, segment));
+      isClearOfSymbols(room, leader) &&
+      !room.thinLines.some((line) => segmentsMeet(leader, line)) &&
+      !otherLines(boundsOfLine(leader)).some((line) => segmentsMeet(leader, line));
     if (!limits.mayCrossLines && !crossesNothing()) continue;
     room.boxes.push(block.box);
     room.thinLines.push(leader);
@@ -80,4 +79,8 @@ export function placeLabelOutside(
     ];
   }
   return null;
+}
+
+function boundsOfLine({ from, to }: Segment): Box {
+  return [from, { xIn: to.xIn, yIn: from.yIn }, to, { xIn: from.xIn, yIn: to.yIn }];
 }

@@ -27,6 +27,7 @@ export type LayerName =
   | 'joints'
   | 'bays'
   | 'photos'
+  | 'falls'
   | 'dimensions'
   | 'labels'
   | 'frame';

@@ -13,5 +13,5 @@ export type {
   TextPrimitive,
 } from './drawing.ts';
 export { drawPlan } from './plan.ts';
-export type { PhotoPoint, PlanArea, PlanView } from './plan-view.ts';
+export type { Fall, PhotoPoint, PlanArea, PlanView } from './plan-view.ts';
 export type { UnitSystem } from './scales.ts';

@@ -1,4 +1,4 @@
-import { containsPoint, labelPointOf, type Outline, type Point } from '../../geometry/index.ts';
+import { boundsOf, containsPoint, labelPointOf, type Outline, type Point } from '../../geometry/index.ts';
 import type { TextStyle } from './lines.ts';
 import type { PlanArea } from './plan-view.ts';
 
@@ -73,6 +73,17 @@ function outlinesBut(area: PlanArea, areas: readonly PlanArea[]): Outline[] {
 
 /** Outside what the areas enclose: a label in another area's hole would be taken for the hole's. */
 function isOutsideAll(areas: readonly PlanArea[]): LabelTarget['mayStandAt'] {
-  const enclosed = areas.map(({ outline }): Outline => ({ rings: outline.rings.slice(0, 1) }));
-  return (corners) => corners.every((corner) => !enclosed.some((outline) => containsPoint(outline, corner)));
+  const enclosed = areas.map(({ outline }) => {
+    const outer: Outline = { rings: outline.rings.slice(0, 1) };
+    return { outer, bounds: boundsOf(outer) };
+  });
+  return (corners) =>
+    corners.every(
+      (corner) =>
+        !enclosed.some(({ outer, bounds }) => isWithin(bounds, corner) && containsPoint(outer, corner)),
+    );
+}
+
+function isWithin(bounds: ReturnType<typeof boundsOf>, { xIn, yIn }: Point): boolean {
+  return xIn >= bounds.minXIn && xIn <= bounds.maxXIn && yIn >= bounds.minYIn && yIn <= bounds.maxYIn;
 }

@@ -1,10 +1,12 @@
+import type { Outline } from '../../geometry/index.ts';
 import { type LeaderLimits, placeLabelInside, placeLabelOutside } from './area-labels.ts';
 import { type MarkLimits, placeBayMarks } from './bay-marks.ts';
-import type { Box } from './boxes.ts';
+import type { Box, Segment } from './boxes.ts';
 import { placeCornerTags } from './corner-tags.ts';
 import { placeRadii } from './curve-tags.ts';
 import { placeDimensions } from './dimensions.ts';
 import type { Primitive } from './drawing.ts';
+import { fallBox, placeFallTexts } from './falls.ts';
 import { placeJointTags } from './joint-tags.ts';
 import type { LabelTarget } from './label-targets.ts';
 import { outlineSegments, type Placement } from './paper.ts';
@@ -12,13 +14,19 @@ import { photoBox, placePhotoNumbers } from './photos.ts';
 import { jointLine } from './plan-layers.ts';
 import { isMarked, type PlanView } from './plan-view.ts';
 import type { Room } from './room.ts';
+import { segmentsNear } from './segment-index.ts';
 
 /** In which order numbers of joints and curves, dimensions, and labels with leaders look for their places. */
 const orders = [
   ['joints', 'curves', 'dimensions', 'corners', 'labels'],
   ['labels', 'joints', 'curves', 'dimensions', 'corners'],
 ] as const;
-type Order = (typeof orders)[number];
+/** On a plan of heights they come first, and no radius is wanted. */
+const ordersOfHeights = [
+  ['corners', 'joints', 'dimensions', 'labels'],
+  ['corners', 'labels', 'joints', 'dimensions'],
+] as const;
+type Order = (typeof orders)[number] | (typeof ordersOfHeights)[number];
 
 export type Lettering = {
   readonly dimensions: readonly Primitive[];
@@ -26,25 +34,51 @@ export type Lettering = {
   readonly joints: readonly Primitive[];
   readonly bays: readonly Primitive[];
   readonly photos: readonly Primitive[];
+  readonly falls: readonly Primitive[];
   readonly boxes: readonly Box[];
 };
 
-/** The sheet with what has its fixed place: edges, joints, lines of bays, photo standpoints. */
+/** The sheet with what has its fixed place: edges, joints, lines of bays, photo standpoints, arrows of fall. */
 function emptyRoom(view: PlanView, placement: Placement, zone: Room['zone']): Room {
+  const segments = fixedSegments(view, placement);
   return {
     zone,
     boxes: [],
-    symbols: view.photoPoints.map((point) => photoBox(point, placement)),
+    symbols: [
+      ...view.photoPoints.map((point) => photoBox(point, placement)),
+      ...view.falls.map((fall) => fallBox(fall, placement)),
+    ],
     thinLines: [],
     ticks: [],
-    segments: view.areas.flatMap((area) => [
-      ...outlineSegments(placement, area.outline),
-      ...[...area.joints.map(({ line }) => line), ...area.bays.lines].map((line) => {
-        const { from, to } = jointLine(line, placement);
-        return { from, to };
-      }),
-    ]),
+    segments,
+    segmentsNear: segmentsNear(segments),
+    segmentsBut: segmentsBut(segments, placement),
   };
+}
+
+/** Made once for each outline that is asked for. */
+function segmentsBut(segments: readonly Segment[], placement: Placement): Room['segmentsBut'] {
+  const known = new Map<Outline, Room['segmentsNear']>();
+  const startOf = ({ from }: Segment) => `${from.xIn} ${from.yIn}`;
+  return (outline) => {
+    const found = known.get(outline);
+    if (found !== undefined) return found;
+    const own = new Set(outlineSegments(placement, outline).map(startOf));
+    const others = segmentsNear(segments.filter((segment) => !own.has(startOf(segment))));
+    known.set(outline, others);
+    return others;
+  };
+}
+
+/** Edges, joints and lines of bays. */
+function fixedSegments(view: PlanView, placement: Placement): readonly Segment[] {
+  return view.areas.flatMap((area) => [
+    ...outlineSegments(placement, area.outline),
+    ...[...area.joints.map(({ line }) => line), ...area.bays.lines].map((line) => {
+      const { from, to } = jointLine(line, placement);
+      return { from, to };
+    }),
+  ]);
 }
 
 /** All text of the plan, in the first order of placing that finds room for every label; null if none does. */
@@ -58,7 +92,7 @@ export function letter(
   const marked = emptyRoom(view, placement, zone);
   const bays = placeBayMarks(view.areas, placement, marked, limits);
   if (bays === null) return null;
-  for (const order of orders) {
+  for (const order of view.falls.length === 0 ? orders : ordersOfHeights) {
     const room = { ...marked, boxes: [...marked.boxes], thinLines: [...marked.thinLines], ticks: [] };
     const made = letterInOrder(view, targets, placement, room, { order, limits });
     if (made !== null) return { ...made, bays };
@@ -67,7 +101,7 @@ export function letter(
 }
 
 function letterInOrder(
-  { areas, photoPoints, words }: PlanView,
+  { areas, photoPoints, falls, words }: PlanView,
   targets: readonly LabelTarget[],
   placement: Placement,
   room: Room,
@@ -84,6 +118,7 @@ function letterInOrder(
     else labels.push(...inside);
   }
   const photos = placePhotoNumbers(photoPoints, placement, room);
+  const slopes = placeFallTexts(falls, placement, room);
   const joints: Primitive[] = [];
   for (const step of manner.order) {
     if (step === 'dimensions') dimensions.push(...placeDimensions(areas, placement, room));
@@ -98,5 +133,5 @@ function letterInOrder(
     }
   }
   const boxes = [...room.boxes, ...room.symbols];
-  return { dimensions, labels, joints, photos, boxes };
+  return { dimensions, labels, joints, photos, falls: slopes, boxes };
 }

@@ -34,11 +34,21 @@ export type PhotoPoint = {
   readonly lookingDeg: number;
 };
 
+/** An arrow that points where water runs. */
+export type Fall = {
+  readonly text: string;
+  /** Its middle. */
+  readonly at: Point;
+  /** Anticlockwise from right on the plan. */
+  readonly towardsRad: number;
+};
+
 export type PlanView = {
   readonly id: string;
   readonly title: string;
   readonly areas: readonly PlanArea[];
   readonly photoPoints: readonly PhotoPoint[];
+  readonly falls: readonly Fall[];
   /** Where north lies, clockwise from up the plan; null leaves the arrow out. */
   readonly northDeg: number | null;
   /** The most paper the drawing may take [in]; its height shrinks to what it shows. */

@@ -3,6 +3,7 @@ import type { LeaderLimits } from './area-labels.ts';
 import { bayStyles } from './bay-block.ts';
 import { dimensionRoomIn, dimensionStyle } from './candidate.ts';
 import type { Drawing, Layer, Scale } from './drawing.ts';
+import { fallPrimitives, fallStyle } from './falls.ts';
 import { jointTagStyle } from './joint-tags.ts';
 import { areaLabelStyle, holeLabelStyle, type LabelTarget, labelTargets } from './label-targets.ts';
 import { type Lettering, letter } from './lettering.ts';
@@ -105,11 +106,13 @@ function drawAtScale(
   const joints = view.areas.flatMap((area) => area.joints.map(({ line }) => jointLine(line, placement)));
   const bays = view.areas.flatMap((area) => area.bays.lines.map((line) => bayLine(line, placement)));
   const photos = view.photoPoints.flatMap((point) => photoPrimitives(point, placement));
+  const falls = view.falls.flatMap((fall) => fallPrimitives(fall, placement));
   const layers: Layer[] = [
     ...(['stays', 'goes', 'new'] as const).map((role) => areaLayer(view, role, placement, lettering.boxes)),
     { name: 'joints', primitives: [...joints, ...lettering.joints] },
     { name: 'bays', primitives: [...bays, ...lettering.bays] },
     { name: 'photos', primitives: [...photos, ...lettering.photos] },
+    ...(falls.length === 0 ? [] : [{ name: 'falls' as const, primitives: [...falls, ...lettering.falls] }]),
     { name: 'dimensions', primitives: lettering.dimensions },
     { name: 'labels', primitives: lettering.labels },
     { name: 'frame', primitives: frame(sheet.widthIn, heightIn, planHeightIn, strip.primitives) },
@@ -145,7 +148,7 @@ function boundsOfAll(view: PlanView): Bounds {
 }
 
 /** Asked of every text given, so that a character outside the font is refused by name before any layout. */
-function refuseUnknownCharacters({ areas, photoPoints }: PlanView): void {
+function refuseUnknownCharacters({ areas, photoPoints, falls }: PlanView): void {
   for (const { label, holes, tags, joints, bays } of areas) {
     textWidthIn(label, areaLabelStyle);
     for (const hole of holes) textWidthIn(hole.label, holeLabelStyle);
@@ -157,4 +160,5 @@ function refuseUnknownCharacters({ areas, photoPoints }: PlanView): void {
     for (const { tag } of joints) textWidthIn(tag ?? '', jointTagStyle);
   }
   for (const { text } of photoPoints) textWidthIn(text, photoStyle);
+  for (const { text } of falls) textWidthIn(text, fallStyle);
 }

@@ -1,3 +1,4 @@
+import type { Outline } from '../../geometry/index.ts';
 import { type Box, boxesOverlap, boxMeetsSegment, isBoxInside, type Segment } from './boxes.ts';
 
 /** What is already taken on the sheet; placing a thing adds to it. */
@@ -9,6 +10,10 @@ export type Room = {
   readonly symbols: readonly Box[];
   /** Edges and joints. */
   readonly segments: readonly Segment[];
+  /** Of them, those that may meet a box. */
+  readonly segmentsNear: (box: Box) => readonly Segment[];
+  /** Of them, those that are no edge of an outline and may meet a box. */
+  readonly segmentsBut: (outline: Outline) => Room['segmentsNear'];
   /** Dimension lines and leaders. */
   readonly thinLines: Segment[];
   /** Ticks of dimensions: other lines may pass through them, letters not. */
@@ -20,7 +25,7 @@ export function isFree(room: Room, box: Box): boolean {
   for (const taken of [room.boxes, room.symbols]) {
     if (taken.some((other) => boxesOverlap(other, box))) return false;
   }
-  for (const lines of [room.segments, room.thinLines, room.ticks]) {
+  for (const lines of [room.segmentsNear(box), room.thinLines, room.ticks]) {
     if (lines.some((line) => boxMeetsSegment(box, line))) return false;
   }
   return true;

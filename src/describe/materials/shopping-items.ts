@@ -22,6 +22,7 @@ export function shoppingItems(made: Made): readonly ShoppingItem[] {
   return [
     ...concreteItems(made),
     ...baseItems(made),
+    ...fabricItems(made),
     ...steelItems(made),
     ...sundryItems(made),
     ...formItems(made),
@@ -72,15 +73,38 @@ function baseItems(made: Made): ShoppingItem[] {
   const { job, results, show, words } = made;
   const orderTon = num(results.base.figures.total['order-tons']);
   if (orderTon <= 0) return [];
+  const say = words.materials.shopping;
   const { base } = job.company.suppliers;
+  const holesTon = Object.values(results.base.figures.holes).reduce((sum, { tons }) => sum + num(tons), 0);
   return [
     {
       supplier: base.label,
       phone: base.phone,
       noticeDays: base.noticeDays,
       neededOn: firstDayOf(made, 'tear-out'),
-      item: words.materials.shopping.base,
+      item: holesTon > 0 ? say.baseWithHoles(show.tons(holesTon * 2000)) : say.base,
       quantity: { unit: 'ton', amount: orderTon, text: show.tons(orderTon * 2000) },
+    },
+  ];
+}
+
+/** Whole rolls. */
+function fabricItems(made: Made): ShoppingItem[] {
+  const { job, results, show, words } = made;
+  const say = words.materials.shopping;
+  const { geotextile: supplier } = job.company.suppliers;
+  const fabric = results.base.figures.geotextile;
+  if (fabric === undefined || supplier === null) return [];
+  const count = num(fabric.total.rolls);
+  const [width, length] = [show.length(supplier.rollWidthIn), show.length(supplier.rollLengthIn)];
+  return [
+    {
+      supplier: supplier.label,
+      phone: supplier.phone,
+      noticeDays: 1,
+      neededOn: firstDayOf(made, 'base-and-forms'),
+      item: say.fabric,
+      quantity: { unit: 'each', amount: count, text: say.rolls(show.count(count), width, length) },
     },
   ];
 }

@@ -12,7 +12,14 @@ export function whyTable({ job, results, show, words }: Made): TableView | null 
   if (why === null) return null;
   const { plan, only, 'second-best': second, 'no-reserve': noReserve } = why;
   const others = [
-    ...(second === undefined ? [] : [{ what: say.second, other: second }]),
+    ...(second === undefined
+      ? []
+      : [
+          {
+            what: showFigure(second.cost) === showFigure(plan.cost) ? say.asCheap : say.second,
+            other: second,
+          },
+        ]),
     ...Object.entries(only).map(([id, other]) => ({
       what: say.only(thingNamed(job.company.trailers, id, 'trailer').label),
       other,

@@ -27,7 +27,7 @@ function findingView(job: Job, finding: Finding, words: Words): FindingView {
   return {
     severity: finding.severity,
     severityWord: say.severities[finding.severity],
-    place: placeText(job, finding.where, words),
+    place: placeText(job, finding, words),
     sentence: (sentence ?? say.other)({ value, limit: finding.limitText }),
     limit: (finding.direction === 'at-most' ? say.limitAtMost : say.limitAtLeast)(finding.limitText, value),
     source:
@@ -37,22 +37,39 @@ function findingView(job: Job, finding: Finding, words: Words): FindingView {
 }
 
 /** The names a pattern matched, as labels where they are things of the job. */
-function placeText(job: Job, where: string, words: Words): string {
+function placeText(job: Job, { where, figureId }: Pick<Finding, 'where' | 'figureId'>, words: Words): string {
   if (where === 'job') return words.findings.wholeJob;
   const { slabs, steps } = job.build;
+  // Steps that stay and parts of walls may have the id of something that is built.
+  const apart = figureId.startsWith('flights.stays.')
+    ? job.site.flights
+    : figureId.startsWith('clearances.')
+      ? job.walls
+      : {};
   return where
     .split('.')
     .map(
       (id) =>
+        apart[id]?.label ??
         slabs[id]?.label ??
         steps[id]?.label ??
         goneLabel(job, id) ??
         job.company.trailers[id]?.label ??
         streamName(id, words) ??
         spotName(id, words) ??
+        pairName(job, id, words) ??
         id,
     )
     .join(', ');
+}
+
+/** Two slabs that share a joint. */
+function pairName({ build: { slabs } }: Job, id: string, words: Words): string | undefined {
+  for (const [one, slab] of Object.entries(slabs)) {
+    const other = id.startsWith(`${one}-to-`) ? slabs[id.slice(one.length + 4)] : undefined;
+    if (other !== undefined) return words.findings.both(slab.label, other.label);
+  }
+  return undefined;
 }
 
 /** A turn of a walk, a point of an outline or a formed curve, by its number. */
@@ -70,10 +87,13 @@ function streamName(id: string, words: Words): string | undefined {
 function valueText(finding: Finding): string {
   const { value, unit } = finding;
   if (unit === '$') return formatMoney(new Usd(value));
-  if (unit === 'ratio')
-    return /%/.test(finding.limitText)
-      ? `${formatNumber(new Usd(value).times(100), 1)} %`
+  if (unit === 'ratio') {
+    if (/%/.test(finding.limitText)) return `${formatNumber(new Usd(value).times(100), 1)} %`;
+    // A slope beside 1:48 needs the digits that tell it from 2 %.
+    return /:/.test(finding.limitText)
+      ? `${formatNumber(new Usd(value).times(100), 2)} %`
       : formatNumber(value, 2);
+  }
   const number = new Usd(value);
   return `${formatNumber(value, number.isInteger() ? 0 : 2)} ${unit}`;
 }

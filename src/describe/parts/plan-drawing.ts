@@ -1,6 +1,12 @@
 import type { PublicText } from '../../calculate/text.ts';
 import type { Words } from '../../words/index.ts';
-import { type Drawing, type PlanArea as DrawnArea, drawPlan, type PhotoPoint } from '../drawing/index.ts';
+import {
+  type Drawing,
+  type PlanArea as DrawnArea,
+  drawPlan,
+  type Fall,
+  type PhotoPoint,
+} from '../drawing/index.ts';
 import type { Show } from '../show/index.ts';
 import type { FiguredDrawing, Paper } from '../views.ts';
 
@@ -32,6 +38,8 @@ export function planDrawing(made: {
   readonly heading: PublicText;
   readonly areas: readonly PlanArea[];
   readonly photoPoints: readonly (PhotoPoint & { readonly text: PublicText })[];
+  /** None where it is left out. */
+  readonly falls?: readonly (Fall & { readonly text: PublicText })[];
   /** Clockwise from up the plan; null where it was not taken. */
   readonly northDeg: number | null;
   readonly paper: Paper;
@@ -40,8 +48,8 @@ export function planDrawing(made: {
   readonly show: Show;
   readonly words: Words;
 }): FiguredDrawing<PublicText> {
-  const { id, heading, areas, photoPoints, northDeg, paper, width, system, show, words } = made;
-  const key = JSON.stringify({ id, heading, areas, photoPoints, northDeg, paper, width, system });
+  const { id, heading, areas, photoPoints, falls = [], northDeg, paper, width, system, show, words } = made;
+  const key = JSON.stringify({ id, heading, areas, photoPoints, falls, northDeg, paper, width, system });
   const known = drawnIn(words).get(key);
   if (known !== undefined) return { heading, drawing: known };
   const drawing = drawPlan({
@@ -49,6 +57,7 @@ export function planDrawing(made: {
     title: heading,
     areas: areas.map((area) => ({ ...area, dimension: show.length })),
     photoPoints,
+    falls,
     northDeg,
     sheet: SHEET_IN[paper][width],
     system,

@@ -7,7 +7,7 @@ import type { ProposalFacts } from './facts.ts';
 
 type Slab = ProposalFacts['slabs'][number];
 
-/** One block an area: its plan, its facts, and what is worth a sentence; steps after the slabs. */
+/** One block an area: its plan, its facts, and what is worth a sentence; steps after the slabs, those that stay last. */
 export function areasView(facts: ProposalFacts, words: Words): ProposalView['areas'] {
   const show = showIn(facts.unitSystem);
   const slabs = facts.slabs.map((slab) => ({
@@ -35,7 +35,7 @@ export function areasView(facts: ProposalFacts, words: Words): ProposalView['are
         label: words.proposal.areas.stepsFact,
         value: words.proposal.areas.steps(
           flight.riserCount,
-          show.size(flight.riserIn),
+          show.fine(flight.riserIn),
           show.size(flight.treadIn),
           show.length(flight.widthIn),
         ),
@@ -43,7 +43,23 @@ export function areasView(facts: ProposalFacts, words: Words): ProposalView['are
     ],
     points: [],
   }));
-  return { heading: words.proposal.areas.heading, items: [...slabs, ...steps] };
+  const flights = facts.flights.map((flight) => ({
+    heading: flight.label,
+    plan: null,
+    facts: [{ label: words.proposal.areas.flightFact, value: flightValue(flight, show, words) }],
+    points: [],
+  }));
+  return { heading: words.proposal.areas.heading, items: [...slabs, ...steps, ...flights] };
+}
+
+function flightValue(
+  { nowIn, leastIn, mostIn }: ProposalFacts['flights'][number],
+  show: Show,
+  words: Words,
+): PublicText {
+  const say = words.proposal.areas;
+  const [now, least, most] = [show.fine(nowIn), show.fine(leastIn), show.fine(mostIn)];
+  return least === most ? say.flightOne(least, now) : say.flightFrom(least, most, now);
 }
 
 function slabFacts(slab: Slab, facts: ProposalFacts, show: Show, words: Words): FactView<PublicText>[] {
@@ -79,6 +95,7 @@ function slabPoints(slab: Slab, show: Show, words: Words): PublicText[] {
   const say = words.proposal.areas;
   return [
     ...[...new Set(slab.curveRadiiIn.map(show.length))].map(say.curve),
+    ...(slab.hasFabric ? [say.fabric] : []),
     ...(slab.alongHouseFt > 0 ? [say.house] : []),
     ...(slab.alongStaysFt > 0 ? [say.stays] : []),
     ...(slab.note === null ? [] : [slab.note]),

@@ -25,6 +25,7 @@ export type ProposalFacts = {
     readonly areaSqFt: number;
     readonly thicknessIn: number;
     readonly baseIn: number;
+    readonly hasFabric: boolean;
     readonly fall: { readonly slope: number; readonly towards: PublicText };
     readonly reinforcement: Reinforcement;
     readonly panelCount: number;
@@ -41,6 +42,13 @@ export type ProposalFacts = {
     readonly riserCount: number;
     readonly riserIn: number;
     readonly treadIn: number;
+  }[];
+  /** Flights that stay and whose lowest step changes: as it is, and the least and most it will be. */
+  readonly flights: readonly {
+    readonly label: PublicText;
+    readonly nowIn: number;
+    readonly leastIn: number;
+    readonly mostIn: number;
   }[];
   readonly mix: { readonly strengthPsi: number; readonly exposure: Exposure };
   readonly removal: {
@@ -66,6 +74,11 @@ export type ProposalFacts = {
       readonly widthIn: number;
     }[];
     readonly green: readonly { readonly label: PublicText; readonly looseCuYd: number }[];
+    readonly chip: readonly {
+      readonly label: PublicText;
+      readonly areaSqFt: number;
+      readonly thicknessIn: number;
+    }[];
     readonly soilUnder: readonly PublicText[];
     readonly totalLb: number;
   };

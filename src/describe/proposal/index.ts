@@ -66,7 +66,7 @@ function summaryFacts(facts: ProposalFacts, words: Words): ProposalView['summary
 
 function removalList(facts: ProposalFacts, show: Show, words: Words): ListView<PublicText> | null {
   const say = words.proposal.removal;
-  const { things, hollow, posts, oldSteps, green, soilUnder, totalLb } = facts.removal;
+  const { things, hollow, posts, oldSteps, green, chip, soilUnder, totalLb } = facts.removal;
   const items = [
     ...things.map((thing) => removalItem(thing, show, words)),
     ...hollow.map((thing) => hollowItem(thing, show, words)),
@@ -77,11 +77,15 @@ function removalList(facts: ProposalFacts, show: Show, words: Words): ListView<P
     ...green.map(({ label, looseCuYd }) => say.green(label, show.volume(looseCuYd))),
     ...soilUnder.map(say.soil),
   ];
-  if (items.length === 0) return null;
+  const chipped = chip.map(({ label, areaSqFt, thicknessIn }) =>
+    say.chip(label, show.area(areaSqFt), show.size(thicknessIn)),
+  );
+  if (items.length === 0) return chipped.length === 0 ? null : { heading: say.heading, items: chipped };
   return {
     heading: say.heading,
     items: [
       ...items,
+      ...chipped,
       (things.some(({ thickestIn }) => thickestIn !== null) ? say.totalUpTo : say.total)(show.tons(totalLb)),
     ],
   };

@@ -3,6 +3,7 @@ import type { PublicText } from '../../calculate/text.ts';
 import {
   ceilToStep,
   cuYdToCuM,
+  floorToStep,
   formatFeetInches,
   formatInches,
   formatNumber,
@@ -27,10 +28,16 @@ import {
 export type Show = {
   /** A plan length: 14′ 6 3/8″ or 4.43 m. */
   readonly length: (lengthIn: number) => PublicText;
+  /** A height against a datum: 100.25 ft or 30.556 m. */
+  readonly height: (heightIn: number) => PublicText;
   /** A piece to cut, not shorter than given: 14′ 6 5/16″ or 4,427 mm. */
   readonly cut: (lengthIn: number) => PublicText;
   /** A small size: 4 1/2″ or 114 mm. */
   readonly size: (sizeIn: number) => PublicText;
+  /** The height of a step: 6 13/16″ or 173 mm; the nearest, not less than given, or not more. */
+  readonly fine: (sizeIn: number) => PublicText;
+  readonly fineUp: (sizeIn: number) => PublicText;
+  readonly fineDown: (sizeIn: number) => PublicText;
   /** A run of edge or joint in whole steps: 36.0 ft or 11.0 m. */
   readonly run: (lengthFt: number) => PublicText;
   readonly area: (areaSqFt: number) => PublicText;
@@ -61,8 +68,12 @@ const either = {
 const us: Show = {
   ...either,
   length: (lengthIn) => shown(formatFeetInches(lengthIn, 8)),
+  height: (heightIn) => shown(`${formatNumber(heightIn / 12, 2)} ft`),
   cut: (lengthIn) => shown(formatFeetInches(ceilToStep(lengthIn, 1 / 16), 16)),
   size: (sizeIn) => shown(formatInches(sizeIn, 8)),
+  fine: (sizeIn) => shown(formatInches(sizeIn, 16)),
+  fineUp: (sizeIn) => shown(formatInches(ceilToStep(sizeIn, 1 / 16), 16)),
+  fineDown: (sizeIn) => shown(formatInches(floorToStep(sizeIn, 1 / 16), 16)),
   run: (lengthFt) => shown(`${formatNumber(lengthFt, 1)} ft`),
   area: (areaSqFt) => shown(`${formatNumber(areaSqFt, 0)} sq ft`),
   volume: (volumeCuYd) => shown(`${formatNumber(volumeCuYd, 2)} yd³`),
@@ -79,8 +90,12 @@ const us: Show = {
 const metric: Show = {
   ...either,
   length: (lengthIn) => shown(`${formatNumber(inToM(lengthIn), 2)} m`),
+  height: (heightIn) => shown(`${formatNumber(inToM(heightIn), 3)} m`),
   cut: (lengthIn) => shown(`${formatNumber(ceilToStep(inToMm(lengthIn), 1), 0)} mm`),
   size: (sizeIn) => shown(`${formatNumber(inToMm(sizeIn), 0)} mm`),
+  fine: (sizeIn) => shown(`${formatNumber(inToMm(sizeIn), 0)} mm`),
+  fineUp: (sizeIn) => shown(`${formatNumber(ceilToStep(inToMm(sizeIn), 1), 0)} mm`),
+  fineDown: (sizeIn) => shown(`${formatNumber(floorToStep(inToMm(sizeIn), 1), 0)} mm`),
   run: (lengthFt) => shown(`${formatNumber(ftToM(lengthFt), 1)} m`),
   area: (areaSqFt) => shown(`${formatNumber(sqFtToSqM(areaSqFt), 1)} m²`),
   volume: (volumeCuYd) => shown(`${formatNumber(cuYdToCuM(volumeCuYd), 2)} m³`),

@@ -10,6 +10,7 @@ import { plateHours } from '../parts/plate-hours.ts';
 import type { Show } from '../show/index.ts';
 import { showDate } from '../show/index.ts';
 import type { CheckListView, FactView, WorkOrderView } from '../views.ts';
+import { belowBase } from './below-base.ts';
 import { piecesFacts } from './pieces.ts';
 
 type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
@@ -149,23 +150,39 @@ function workList(made: Made, parts: readonly WorkDay[]): CheckListView {
     if (task === 'place' && isBagged) return say.mixBags;
     return task === 'saw-cut' && hasGrid ? say.sawGrid : say.tasks[task];
   };
-  const items = parts.flatMap(({ tasks }) =>
-    tasks.map(({ task, share }) => {
+  const items = parts.flatMap(({ on, tasks }) =>
+    tasks.flatMap(({ task, share }) => {
       const text = textOf(task);
-      return {
+      const trips = task === 'haul' ? tripsOn(on, made) : null;
+      if (trips !== null) return [{ text, quantity: trips, isHold: false }];
+      const item = {
         text: share < 1 - 1e-9 ? say.day.share(text, show.percent(Math.round(share * 100) / 100)) : text,
         quantity: quantityText(quantityOf(task, made), share, show),
         isHold: task === 'place',
       };
+      return task === 'base' ? [...belowBase(made), item] : [item];
     }),
   );
   return { heading: say.day.work, items };
 }
 
+/** Which trips are driven on a day; null where trips are driven on days that are not planned for hauling. */
+function tripsOn(on: string, { results, words }: Made): string | null {
+  const { trips } = results.haul.data;
+  const planned = new Set(
+    results.crew.data.days.flatMap((day) => (day.tasks.some(({ task }) => task === 'haul') ? [day.on] : [])),
+  );
+  const today = trips.flatMap((trip, index) => (trip.on === on ? [index + 1] : []));
+  const [first] = today;
+  const last = today.at(-1);
+  if (first === undefined || last === undefined || trips.some((trip) => !planned.has(trip.on))) return null;
+  return words.workOrder.day.trips(first, last);
+}
+
 type Quantity = { readonly amount: number; readonly unit: Figure['unit'] };
 
 /**
- * How much of a task there is. Breaking and lifting out are planned by an area that counts steel
+ * How much of a task there is; of base, what lies under slabs. Breaking and lifting out are planned by an area that counts steel
  * and thickness in; the crew is told the area that lies there, and of what only stands, nothing.
  */
 function quantityOf(task: DayTask['task'], { job, results }: Made): Quantity | null {
@@ -175,6 +192,11 @@ function quantityOf(task: DayTask['task'], { job, results }: Made): Quantity | n
     return { amount: areas.reduce((sumSqFt, areaSqFt) => sumSqFt + areaSqFt, 0), unit: 'sq ft' };
   }
   if (Object.values(job.site.hollow).some(({ breakOut }) => TASK_OF[breakOut] === task)) return null;
+  if (task === 'base') {
+    const areas = Object.values(results.base.figures.slabs).map(({ area }) => num(area));
+    if (areas.length === 0) return null;
+    return { amount: areas.reduce((sumSqFt, areaSqFt) => sumSqFt + areaSqFt, 0), unit: 'sq ft' };
+  }
   const quantity = results.crew.figures.tasks[task]?.quantity;
   return quantity === undefined ? null : { amount: num(quantity), unit: quantity.unit };
 }

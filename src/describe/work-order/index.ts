@@ -12,12 +12,17 @@ import { type Show, showIn } from '../show/index.ts';
 import type { CheckListView, FactView, FiguredDrawing, ListView, WorkOrderView } from '../views.ts';
 import { baysView } from './bays.ts';
 import { daysView } from './days.ts';
+import { flightsTable, splitsTable } from './flight-tables.ts';
 import { formPiecesTable, formsTable } from './form-tables.ts';
 import { goesTable } from './goes-table.ts';
+import { gradesView } from './heights-tables.ts';
 import { checksTable, curvesTable, turnsTable } from './layout-tables.ts';
+import { levelsView } from './levels-table.ts';
 import { pieceNotes } from './piece-notes.ts';
 import { reChalkTable } from './re-chalk-table.ts';
+import { stepTopsTable } from './step-tops-table.ts';
 import { jointsTable, loadsTable, slabsTable, steelTable } from './tables.ts';
+import { wallsTable } from './walls-table.ts';
 
 /** The crew work order: outdoors, wet, in gloves. */
 export function describeWorkOrder(job: Job, results: JobResults, words: Words): WorkOrderView {
@@ -40,6 +45,12 @@ export function describeWorkOrder(job: Job, results: JobResults, words: Words): 
     curves: curvesTable(made),
     turns: turnsTable(made),
     checks: checksTable(made),
+    levels: levelsView(made),
+    grades: gradesView(made),
+    flights: flightsTable(made),
+    flightSplits: splitsTable(made),
+    stepTops: stepTopsTable(made),
+    walls: wallsTable(made),
     forms: formsTable(made),
     formPieces: formPiecesTable(made),
     joints: jointsTable(made),

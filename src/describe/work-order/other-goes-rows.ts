@@ -1,6 +1,6 @@
 import { num } from '../../calculate/figure.ts';
 import type { JobResults } from '../../calculate/index.ts';
-import type { Job, OldSteps, Posts } from '../../calculate/job.ts';
+import type { Chip, Job, OldSteps, Posts } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import type { Words } from '../../words/index.ts';
 import { row } from '../parts/tables.ts';
@@ -11,9 +11,9 @@ import { streamText, withSteel } from './goes-words.ts';
 type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 type Row = TableView['rows'][number];
 
-/** Posts, steps and what is green, of all that goes. */
+/** Posts, steps, what is green and what is chipped off, of all that goes. */
 export function otherRows(made: Made): readonly Row[] {
-  const { posts, oldSteps, green } = made.job.site;
+  const { posts, oldSteps, green, chip } = made.job.site;
   const { show, words } = made;
   return [
     ...Object.values(posts).map((one) => postsRow(one, made)),
@@ -21,7 +21,17 @@ export function otherRows(made: Made): readonly Row[] {
     ...Object.values(green).map(({ id, label, looseCuYd }) =>
       row(label, words.workOrder.goes.green, show.volume(looseCuYd), streamText(`green--${id}`, made)),
     ),
+    ...Object.values(chip).map((one) => chipRow(one, made)),
   ];
+}
+
+function chipRow({ id, label, areaSqFt, thicknessIn }: Chip, { results, show, words }: Made): Row {
+  const say = words.workOrder.goes.chip;
+  const { weight } = thingNamed(results.tearOut.figures.chip, id, 'coating');
+  return {
+    ...row(label, say.of, say.size(show.area(areaSqFt), show.size(thicknessIn)), say.stream),
+    note: say.note(show.weight(num(weight))),
+  };
 }
 
 /** With the holes that are left, which are filled before the base. */

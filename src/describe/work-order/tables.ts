@@ -20,13 +20,13 @@ export function slabsTable({ job, results, show, words }: Made): TableView {
       show.area(num(thingNamed(results.outline.figures.slabs, slab.id, 'slab').area)),
       show.size(slab.thicknessIn),
       show.size(slab.baseIn),
-      show.size(slab.digIn),
+      digText(slab, { results, show, words }),
       say.towards(show.slope(slab.fall.slope), slab.fall.towards),
       words.common.finishes[slab.finish],
     ),
     note: liftsNote(slab, { results, show, words }),
   }));
-  const steps = Object.values(job.build.steps).map((flight) =>
+  const steps = Object.values(results.flights.data.steps).map((flight) =>
     row(
       flight.label,
       '',
@@ -35,7 +35,7 @@ export function slabsTable({ job, results, show, words }: Made): TableView {
       '',
       say.steps(
         flight.riserCount,
-        show.size(flight.riserIn),
+        show.fine(flight.riserIn),
         show.size(flight.treadIn),
         show.length(flight.landingIn),
         show.length(flight.widthIn),
@@ -56,6 +56,15 @@ export function slabsTable({ job, results, show, words }: Made): TableView {
     ],
     rows: [...slabs, ...steps],
   };
+}
+
+/** As the heights have it, where they do; else as it is stated. */
+function digText(slab: Slab, { results, show, words }: Omit<Made, 'job'>): string {
+  const say = words.workOrder.slabs;
+  const deepest = results.grades.data.slabs[slab.id]?.figures['deepest-dig'];
+  if (deepest === undefined) return show.size(slab.digIn);
+  if (results.tearOut.figures.soil[slab.id] === undefined) return say.digNone;
+  return say.digUpTo(show.size(num(deepest)));
 }
 
 /** The lifts of a base, where one is not enough: below the row, since a wide cell would shrink the page. */

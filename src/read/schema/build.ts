@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import { lazily, TEXT_OR_NUMBER } from './leaf.ts';
 import { outlineKeys } from './outline.ts';
-import { ABOVE_ZERO, count, FROM_ZERO, length, quantity, share } from './quantities.ts';
+import { ABOVE_ZERO, count, FROM_ZERO, length, quantity, share, yesNo } from './quantities.ts';
 import { byId, choice, reference, thing } from './shape.ts';
 import { crewText, publicText } from './text.ts';
 
@@ -29,6 +29,9 @@ const slab = () =>
     thickness: length({ ...ABOVE_ZERO, most: '2 ft' }, 'How thick the new concrete is.', '4 in'),
     base: length({ ...FROM_ZERO, most: '4 ft' }, 'Compacted stone below it; 0 in for none.', '4 in'),
     dig: length({ ...FROM_ZERO, most: '6 ft' }, 'Soil dug out below the old slab; 0 in for none.', '4 in'),
+    geotextile: yesNo(
+      'Fabric between the ground and the base: it keeps them apart and takes the place of no stone. Rolling it out is part of the pace of base; no if not given.',
+    ).optional(),
     fall: thing('fall', {
       slope: quantity('slope', FROM_ZERO, 'How much it falls.', '1/4 in per ft'),
       towards: publicText('Where the water goes.', 'the street'),
@@ -63,10 +66,37 @@ const steps = () =>
   thing('steps', {
     label: publicText('What they are called on paper.', 'Step at the back door'),
     width: length(ABOVE_ZERO, 'Width of the flight and of its landing.', '5 ft'),
-    risers: count({ least: 1, most: 30 }, 'How many steps up.', '2'),
-    riser: length({ ...ABOVE_ZERO, most: '2 ft' }, 'Height of one step.', '6 1/2 in'),
+    risers: count(
+      { least: 1, most: 30 },
+      'How many steps up; between two heights as few as a model code allows if not given.',
+      '2',
+    ).optional(),
+    riser: length(
+      { ...ABOVE_ZERO, most: '2 ft' },
+      'Height of one step; not where two heights give it.',
+      '6 1/2 in',
+    ).optional(),
+    from: reference(
+      'Id of the point of the heights at their foot: the new surface there.',
+      'walk-end',
+    ).optional(),
+    to: reference(
+      'Id of the point of the heights at their top: the landing, or what they end on.',
+      'porch-floor',
+    ).optional(),
     tread: length({ ...ABOVE_ZERO, most: '6 ft' }, 'Depth of one step.', '12 in'),
+    'tread-fall': quantity(
+      'slope',
+      FROM_ZERO,
+      'How much a tread falls to its front; level if not given.',
+      '1/8 in per ft',
+    ).optional(),
     landing: length(FROM_ZERO, 'Depth of the landing at the top; 0 in for none.', '3 ft'),
+    room: length(
+      ABOVE_ZERO,
+      'The room for treads and landing along the ground, where it is tight.',
+      '6 ft',
+    ).optional(),
   });
 
 const mix = () =>

@@ -22,7 +22,15 @@ export const machinesSection = lazily(() =>
     thing('machine', {
       label: crewText('What it is called on the work order.', 'Compact loader with breaker'),
       kind: choice(
-        ['loader-with-breaker', 'jackhammer', 'walk-behind-saw', 'cut-off-saw', 'plate-compactor', 'mixer'],
+        [
+          'loader-with-breaker',
+          'jackhammer',
+          'walk-behind-saw',
+          'cut-off-saw',
+          'plate-compactor',
+          'mixer',
+          'hand-grinder',
+        ],
         'What it is; decides on dust and noise.',
       ),
       cost: rate(['h', 'day'], 'What it costs you, owned or rented.', '$48 per h'),

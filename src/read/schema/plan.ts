@@ -13,6 +13,10 @@ export const planSection = lazily(() =>
     trailers: z
       .array(reference('Id of a trailer of the company.', 'long-box'))
       .meta({ description: 'Which trailers come.', examples: [['long-box']] }),
+    'haul-by': date(
+      'Last day on which the truck is free to haul; a later trip is a finding.',
+      '2026-05-06',
+    ).optional(),
   }),
 );
 

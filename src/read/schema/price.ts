@@ -4,7 +4,7 @@ import { ABOVE_ZERO, length, money } from './quantities.ts';
 import { byId, choice, reference, thing } from './shape.ts';
 import { officeText, publicText } from './text.ts';
 
-/** One of the three first keys says what changes; the model checks that it is one. */
+/** One of the four first keys says what changes; the model checks that it is one. */
 const edit = () =>
   thing('edit', {
     'thicker-existing': reference(
@@ -12,7 +12,14 @@ const edit = () =>
       'old-drive',
     ).optional(),
     'steel-found': reference('Id of something existing that has steel in it.', 'old-walk').optional(),
-    'more-base': reference('Id of a slab that needs more base below it.', 'drive').optional(),
+    'more-base': reference(
+      'Id of a slab that needs more base below it; digging as much deeper, hauling that soil and the base itself are in its price.',
+      'drive',
+    ).optional(),
+    geotextile: reference(
+      'Id of a slab that needs a fabric below its base; with more-base beside it for soft ground.',
+      'drive',
+    ).optional(),
     by: length({ ...ABOVE_ZERO, most: '4 ft' }, 'By how much.', '1 in').optional(),
     steel: choice(['mesh', 'bars'], 'Which steel.').optional(),
   });

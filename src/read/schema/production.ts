@@ -30,6 +30,7 @@ export const productionSection = lazily(() =>
     'break-out': row(AREA),
     'break-out-by-hand': row(AREA).optional(),
     'saw-and-lift': row(AREA).optional(),
+    chip: row(AREA).optional(),
     dig: row(VOLUME),
     base: row(AREA),
     form: row(LENGTH),

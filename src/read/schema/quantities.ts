@@ -25,6 +25,7 @@ type Told = readonly [description: string, ...examples: string[]];
 type ReadKind = Extract<
   QuantityKind,
   | 'length'
+  | 'area'
   | 'volume'
   | 'weight'
   | 'slope'
@@ -39,6 +40,7 @@ type ReadKind = Extract<
 /** Above these somebody wrote a digit too many; they also keep every figure far from overflow. */
 const MOST: Readonly<Record<ReadKind, string>> = {
   length: '2,000 ft',
+  area: '50,000 sq ft',
   volume: '1,000 yd3',
   weight: '200,000 lb',
   slope: '100 %',

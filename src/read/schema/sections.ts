@@ -19,6 +19,7 @@ import {
   towVehicleSection,
   trailersSection,
 } from './equipment.ts';
+import { type HeightsSection, heightsSection } from './heights.ts';
 import { type JobSection, jobSection } from './job.ts';
 import { type LaborSection, laborSection } from './labor.ts';
 import { type PlanSection, planSection } from './plan.ts';
@@ -34,6 +35,7 @@ export type JobSections = {
   readonly job: JobSection;
   readonly site: SiteSection;
   readonly build: BuildSection;
+  readonly heights: HeightsSection | undefined;
   readonly plan: PlanSection;
   readonly price: PriceSection | undefined;
 };
@@ -66,6 +68,7 @@ export const JOB_SECTIONS: { readonly [K in keyof JobSections]: Section } = {
   job: required(jobSection),
   site: required(siteSection),
   build: required(buildSection),
+  heights: optional(heightsSection),
   plan: required(planSection),
   price: optional(priceSection),
 };

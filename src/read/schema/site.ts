@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { bearing } from './angles.ts';
+import { flight } from './flights.ts';
 import { lazily } from './leaf.ts';
 import { outlineKeys } from './outline.ts';
 import { place } from './place.ts';
@@ -120,6 +121,13 @@ const green = () =>
     ),
   });
 
+const chip = () =>
+  thing('chip', {
+    label: publicText('What it is called on paper.', 'Coating on the garage lip'),
+    area: quantity('area', ABOVE_ZERO, 'How much of it comes off.', '6 sq ft'),
+    thickness: length({ ...ABOVE_ZERO, most: '6 in' }, 'How thick it lies.', '1/4 in'),
+  });
+
 const photoPoint = () =>
   thing('photo-point', {
     label: crewText('What the photo shows.', 'Porch step and house wall'),
@@ -133,7 +141,15 @@ export const siteSection = lazily(() =>
     existing: byId(existing(), 'What is there now and goes, each under an id.').optional(),
     posts: byId(posts(), 'Posts that go with their footings, each row under an id.').optional(),
     'old-steps': byId(oldSteps(), 'Solid steps that go, each flight under an id.').optional(),
+    flights: byId(
+      flight(),
+      'Flights of steps that stay while the surface at their foot is new, each under an id.',
+    ).optional(),
     green: byId(green(), 'Shrubs and the like that go, each under an id.').optional(),
+    chip: byId(
+      chip(),
+      'Coating chipped off concrete that stays, each under an id; the company needs a pace for "chip".',
+    ).optional(),
     north: bearing('Which way north is on the plan, clockwise from up.', '30 deg').optional(),
     'photo-points': byId(photoPoint(), 'Where photos are taken from, each under an id.').optional(),
     stays: z

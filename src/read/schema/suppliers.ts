@@ -66,6 +66,18 @@ const base = () =>
     notice: notice(),
   });
 
+const geotextile = () =>
+  thing('geotextile-supplier', {
+    ...asked(),
+    'roll-width': length({ ...ABOVE_ZERO, most: '40 ft' }, 'Width of a roll.', '12 ft 6 in'),
+    'roll-length': length(ABOVE_ZERO, 'Length of a roll.', '100 ft'),
+    lap: length({ ...FROM_ZERO, most: '6 ft' }, 'How far pieces overlap.', '12 in'),
+    price: rate(['roll', 'sq ft'], 'Price of a roll, or of a square foot of it.', '$140 per roll'),
+  }).meta({
+    description:
+      'Fabric to lay between the ground and a base, bought in whole rolls; asked for where a slab or a hidden condition has it.',
+  });
+
 const mesh = () =>
   thing('mesh-supplier', {
     ...asked(),
@@ -104,6 +116,7 @@ export const suppliersSection = lazily(() =>
     concrete: concrete(),
     bagged: bagged(),
     base: base(),
+    geotextile: geotextile().optional(),
     mesh: mesh(),
     bars: bars(),
     sundries: sundries(),

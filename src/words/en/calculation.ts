@@ -23,8 +23,12 @@ export const calculation = {
   topics: {
     outline: 'Outlines',
     layout: 'Layout',
+    levels: 'Heights',
+    grades: 'Surfaces, falls and digging',
     'tear-out': 'Tear-out',
     breaking: 'Breaking out',
+    flights: 'Steps',
+    clearances: 'Parts of walls',
     base: 'Base',
     forms: 'Forms',
     joints: 'Joints',

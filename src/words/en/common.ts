@@ -57,6 +57,8 @@ export const common = {
     newPlan: h`What will be built`,
     oldPlan: h`What goes`,
     bayPlan: h`Load bays`,
+    gradesPlan: h`Heights and falls`,
+    cornerHeight: (corner: PublicText, height: PublicText) => h`${corner}: ${height}`,
     areaPlan: (label: PublicText) => h`Plan: ${label}`,
     joint: (number: PublicText) => h`J${number}`,
     curve: (number: PublicText) => h`C${number}`,

@@ -11,6 +11,7 @@ export const findings = {
   turn: (number: string) => `turn ${number}`,
   point: (number: string) => `point ${number}`,
   curve: (number: string) => `curve ${number}`,
+  both: (one: string, other: string) => `${one} and ${other}`,
   other: (({ value, limit }) =>
     `A company rule: the figure is ${value}, its limit ${limit}.`) satisfies Sentence,
   /** By rule code; a rule of the company's own takes `other`. */
@@ -32,13 +33,45 @@ export const findings = {
     'pour-over-a-day': () => 'The pour does not fit in one day with this crew.',
     'area-large-for-finishers': () => 'There is more area than these finishers finish in one pour.',
     'crew-short-of-people': () => 'A task asks for more people than this crew has.',
+    'flight-uneven': () =>
+      'With the new surface at its foot, the risers of this flight differ more than feet expect.',
+    'flight-riser-high': () => 'With the new surface at its foot, a riser of this flight is high.',
+    'steps-riser-high': () => 'The steps are higher than feet like, and than a model code allows.',
+    'steps-uneven': () => 'The lowest step differs more from the others than feet expect.',
+    'steps-tread-short': () => 'The treads are short for a foot.',
+    'steps-tread-slopes': () => 'The treads slope so much that a foot may slip.',
+    'steps-narrow': () => 'The steps are narrow.',
+    'steps-landing-short': () => 'The landing is short to stand on and open a door.',
+    'steps-handrail': () => 'So many steps need a handrail; say who puts it up.',
+    'steps-long': () => 'So many steps in one flight need a landing between.',
+    'steps-guard': () => 'The steps rise so high that a guard may be needed beside them.',
+    'steps-stride-short': () => 'The stride of the steps is short.',
+    'wall-covered': () => 'The surface covers this part of the wall, by the figure here.',
+    'wall-close': () =>
+      'The surface comes nearer to this part of the wall than it should, by the figure here.',
     'load-near-payload': () => 'A load comes near to what the trailer may carry; weigh the first one.',
+    'hauled-late': () => 'The last trip is later than the truck is free.',
+    'fabric-laps-little': () =>
+      'The fabric under the base laps little and may open where the ground is soft.',
     'licence-group-a': () =>
       "Truck and trailer are rated so high together that they may take a Group A commercial licence; ask your state's authority.",
     'licence-group-b': () =>
       "The truck alone is rated so high that it may take a Group B commercial licence; ask your state's authority.",
     'arcs-meet-with-kink': () => 'An arc does not run smoothly into its neighbour.',
     'walk-pinched': () => 'The walk is narrower at its turn than along it.',
+    'levels-not-closed': () =>
+      'Level notes do not all end on a known height, so nothing shows a slip of the rod.',
+    'water-to-house': () => 'Water runs towards the house.',
+    'house-fall-flat': () => 'Near the house the surface falls away from it too little.',
+    'house-fall-small': () => 'Near the house the surface falls away from it less than is good.',
+    'surface-flat': () => 'By its heights a part of the slab is nearly flat; water will stand on it.',
+    'drive-steep': () => 'By its heights the drive is steep for cars, most of all on ice.',
+    'walk-steep': () => 'By its heights the walk is as steep as a ramp.',
+    'patio-steep': () => 'By its heights the patio is steep for tables and chairs.',
+    'water-stands': () => 'Water finds no way out of a low place, unless a drain stands there.',
+    'fall-and-heights-differ': () => 'The fall that is stated is not the one of the heights.',
+    'lip-between-slabs': () => 'One slab stands above its neighbour where they meet.',
+    'break-between-slabs': () => 'Where two slabs meet the slope changes so much that a car may scrape.',
     'walk-closes-badly': () => 'The tape round this shape closes badly; tape it once more.',
     'price-below-cost': () => 'The price does not cover cost and overhead.',
     'deposit-over-one-third': () => 'The first payment is over the cap of this state.',

@@ -46,11 +46,17 @@ export const proposal = {
       h`Grooves at most ${spacing} apart, where the slab may crack in a straight line`,
     noJoints: h`None needed at this size`,
     curve: (radius: P) => h`Curved with a radius of ${radius}.`,
+    fabric: h`A fabric between the ground and the stone keeps the two apart; the stone is as thick as it would be without it.`,
     house: h`Along the house a soft strip keeps the slab free of the wall.`,
     stays: h`Where it meets concrete that stays, a soft strip keeps the two apart.`,
     steps: (risers: number, riser: P, tread: P, width: P) =>
       h`${risers} risers of ${riser}, treads of ${tread}, ${width} wide, solid concrete.`,
     stepsFact: h`Steps`,
+    flightFact: h`Lowest step`,
+    flightOne: (then: P, now: P) =>
+      h`${then} high once the surface before it is new, ${now} now; the other steps stay as they are.`,
+    flightFrom: (least: P, most: P, now: P) =>
+      h`${least} to ${most} high once the surface before it is new, ${now} now; the other steps stay as they are.`,
     mix: h`Concrete strength`,
     mixValue: (strength: P) => h`${strength} after 28 days`,
   },
@@ -74,6 +80,8 @@ export const proposal = {
     posts: (label: P, count: P) =>
       h`${label}: ${count} footings of concrete; the holes are filled in layers.`,
     oldSteps: (label: P, risers: P, width: P) => h`${label}: ${risers} steps, ${width} wide.`,
+    chip: (label: P, area: P, thickness: P) =>
+      h`${label}: ${area}, about ${thickness} thick, chipped off; the concrete under it stays.`,
     green: (label: P, volume: P) => h`${label}: ${volume} once it is cut and loaded.`,
     soil: (area: P) => h`Soil dug out under the ${area} so that the new base fits.`,
     total: (tons: P) => h`Together about ${tons}, hauled to places that may take it.`,

@@ -48,6 +48,7 @@ export const safety = {
       'break-out': 'Break out',
       'break-out-by-hand': 'Break out by hand',
       'saw-and-lift': 'Lift sawn pieces',
+      chip: 'Chip coating off',
       haul: 'Haul',
       dig: 'Dig',
       base: 'Base',

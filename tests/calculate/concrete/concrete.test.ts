@@ -16,7 +16,8 @@ import {
   unevennessCuYd,
 } from '../../../src/calculate/concrete/index.ts';
 import { num } from '../../../src/calculate/figure.ts';
-import type { BagSupplier, ConcreteSupplier, Exposure, Slab, Steps } from '../../../src/calculate/job.ts';
+import { type BuiltSteps, tapedRisen } from '../../../src/calculate/flights/index.ts';
+import type { BagSupplier, ConcreteSupplier, Exposure, Slab } from '../../../src/calculate/job.ts';
 import type { CrewText, PublicText } from '../../../src/calculate/text.ts';
 import { rational } from '../../../src/units/index.ts';
 import { testExpressions } from '../evaluate.ts';
@@ -52,7 +53,7 @@ const bagged: BagSupplier = {
   mixing: { perHour: rational(12), unit: 'each', text: '12 each per h' },
 };
 
-const stoop: Steps = {
+const stoop: BuiltSteps = {
   id: 'stoop',
   label: 'Front steps' as PublicText,
   widthIn: 48,
@@ -60,11 +61,12 @@ const stoop: Steps = {
   riserIn: 7,
   treadIn: 11,
   landingIn: 36,
+  risen: tapedRisen({ id: 'stoop', riserCount: 3, riserIn: 7 }),
 };
 
 function concrete(made: {
   slabs?: readonly Slab[];
-  steps?: readonly Steps[];
+  steps?: readonly BuiltSteps[];
   supplier?: ConcreteSupplier;
   exposure?: Exposure;
 }) {
@@ -303,7 +305,7 @@ describe('volumes', () => {
     expect(() => spillCuYd({ netCuYd: 1, spillRatio: -0.1 })).toThrow(RangeError);
     expect(() => stepsCuYd({ ...flight, riserCount: 0 })).toThrow(RangeError);
     expect(() => stepsCuYd({ ...flight, riserCount: 2.5 })).toThrow(RangeError);
-    expect(() => stepsCuYd({ ...flight, landingIn: 0 })).toThrow(RangeError);
+    expect(() => stepsCuYd({ ...flight, landingIn: -1 })).toThrow(RangeError);
     expect(() => bagCount({ neededCuYd: 1, yieldCuFt: 0 })).toThrow(RangeError);
     expect(() => bagCount({ neededCuYd: Number.NaN, yieldCuFt: 0.6 })).toThrow(RangeError);
     expect(() => cheapestTruckOrder(-1, supplier)).toThrow(RangeError);

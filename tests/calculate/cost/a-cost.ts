@@ -6,7 +6,10 @@ import { crewOf, fig, machine, machines, production, rate, usd } from '../crew/a
 
 const called = { label: 'Supplier' as CrewText, phone: '555-0100' as CrewText };
 
-export const suppliers: Pick<Company['suppliers'], 'base' | 'mesh' | 'bars' | 'bagged' | 'sundries'> = {
+export const suppliers: Pick<
+  Company['suppliers'],
+  'base' | 'geotextile' | 'mesh' | 'bars' | 'bagged' | 'sundries'
+> = {
   base: {
     ...called,
     price: rate('24.50', 'ton'),
@@ -17,6 +20,7 @@ export const suppliers: Pick<Company['suppliers'], 'base' | 'mesh' | 'bars' | 'b
     looseOverCompacted: 1.2,
     noticeDays: 1,
   },
+  geotextile: null,
   bagged: {
     ...called,
     price: rate('6.45', 'bag'),

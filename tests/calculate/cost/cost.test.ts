@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { COST_GROUPS } from '../../../src/calculate/cost/index.ts';
 import type { Figure } from '../../../src/calculate/figure.ts';
+import type { CrewText } from '../../../src/calculate/text.ts';
 import { sumUsd } from '../../../src/units/index.ts';
 import { crewOf, fig, row } from '../crew/a-plan.ts';
 import { testExpressions } from '../evaluate.ts';
@@ -53,6 +54,23 @@ describe('cost', () => {
     expect(amount(figures.total).toFixed(2)).toBe('5975.59');
     // 416.50 + 19.60 + 11.50 + 279 + 35 + 9.50 + 1850 + 112 + 90
     expect(amount(figures.materials).toFixed(2)).toBe('2823.10');
+  });
+
+  test.each([
+    { price: rate('140.00', 'roll'), cost: '280.00' },
+    { price: rate('0.11', 'sq ft'), cost: '137.50' },
+  ])('fabric: whole rolls, 2 of 625 sq ft at $price.text', ({ price, cost }) => {
+    const supplier = { label: 'Fabric' as CrewText, phone: '555-0100' as CrewText };
+    const geotextile = { ...supplier, rollWidthIn: 150, rollLengthIn: 600, lapIn: 12, price };
+    const fabric = { total: { rolls: fig(2, 'each'), 'bought-area': fig(1250, 'sq ft') } };
+    const base = { total: { 'order-tons': fig(17, 'ton') }, geotextile: fabric };
+    const { figures, data, problems } = costOfJob({ base, suppliers: { ...suppliers, geotextile } });
+    expect(problems).toEqual([]);
+    expect(shown(figures.lines)).toMatchObject({ geotextile: cost });
+    expect(data.lines.find(({ name }) => name === 'geotextile')).toMatchObject({
+      group: 'base-and-forms',
+      kind: 'material',
+    });
   });
 
   test('form strips that are short are bought: 3 at $4.60', () => {

@@ -76,6 +76,7 @@ export function someWork() {
     existing,
     hollow: {},
     oldSteps: {},
+    chip: {},
     slabs: { drive: aSlab() },
     steps: {},
     shapes: {

@@ -5,6 +5,7 @@ import { calcLaborRate, PHASES } from '../../../src/calculate/crew/index.ts';
 import { phaseDays } from '../../../src/calculate/crew/phases.ts';
 import { stepsFacesSqFt } from '../../../src/calculate/crew/quantities.ts';
 import { num } from '../../../src/calculate/figure.ts';
+import { tapedRisen } from '../../../src/calculate/flights/index.ts';
 import type { CrewText, PublicText } from '../../../src/calculate/text.ts';
 import { rational } from '../../../src/units/index.ts';
 import { testExpressions } from '../evaluate.ts';
@@ -164,7 +165,8 @@ describe('hours of the tasks', () => {
   test('a flight of 3 risers is finished on 2 treads, its landing and 3 risers', () => {
     const steps = { widthIn: 48, riserCount: 3, riserIn: 7, treadIn: 12, landingIn: 36 };
     expect(stepsFacesSqFt(steps)).toBeCloseTo((48 * (24 + 36 + 21)) / 144, 12);
-    const porch = { porch: { id: 'porch', label: 'Porch' as PublicText, ...steps } };
+    const risen = tapedRisen({ id: 'porch', ...steps });
+    const porch = { porch: { id: 'porch', label: 'Porch' as PublicText, ...steps, risen } };
     expect(num(crewOf({ steps: porch }).figures.tasks.finish?.quantity ?? fig(0, 'sq ft'))).toBe(720 + 27);
   });
 
@@ -257,6 +259,7 @@ describe('phases and days', () => {
       riserIn: 7,
       treadIn: 12,
       landingIn: 36,
+      risen: tapedRisen({ id: 'porch', riserCount: 3, riserIn: 7 }),
     },
   };
   const soil = { drive: { volume: fig(107.3, 'cu ft') }, 'side-1': { volume: fig(31.1, 'cu ft') } };

@@ -120,7 +120,7 @@ describe('shipped rule sets', () => {
     expect(RULE_SETS.toSorted()).toEqual(['california', 'general', 'maine', 'maryland']);
     const rules = RULE_SETS.flatMap((name) => shippedRules(name));
     for (const rule of rules) expect(rule.source.length, rule.code).toBeGreaterThan(10);
-    expect(rules).toHaveLength(23 + 1 + 1 + 2);
+    expect(rules).toHaveLength(37 + 1 + 1 + 2);
   });
 
   test('limits as meant, in the unit of the figure', () => {
@@ -156,11 +156,25 @@ describe('shipped rule sets', () => {
     ['area-large-for-finishers', 'crew.total.area-per-finisher', 'sq ft', 400, 401],
     ['crew-short-of-people', 'crew.total.people-short', 'each', 0, 1],
     ['load-near-payload', 'checks.loads.soil.fullness', 'ratio', 0.95, 0.96],
+    ['hauled-late', 'checks.haul.days-late', 'days', 0, 1],
+    ['fabric-laps-little', 'base.geotextile.lap', 'in', 12, 11.75],
     ['licence-group-a', 'checks.fleet.dump-trailer.towed-rating-of-heavy-combination', 'lb', 10_000, 10_001],
     ['licence-group-b', 'checks.truck.rating', 'lb', 26_000, 26_001],
     ['price-below-cost', 'price.margin-share', 'ratio', 0, -0.01],
     ['arcs-meet-with-kink', 'outline.slabs.walk.kinks.point-3', 'deg', 1, 1.2],
     ['walk-pinched', 'outline.slabs.walk.turns.turn-1.pinch', 'in', 0, 0.5],
+    ['levels-not-closed', 'levels.total.open-runs', 'each', 0, 1],
+    ['water-to-house', 'grades.driveway.drive.fall-to-house', 'ratio', 0, 0.001],
+    ['house-fall-flat', 'grades.porch.porch.fall-from-house', 'ratio', 0.02, 0.019],
+    ['house-fall-small', 'grades.patio.terrace.fall-from-house', 'ratio', 0.25 / 12, 0.02],
+    ['surface-flat', 'grades.patio.terrace.flattest', 'ratio', 0.125 / 12, 0.01],
+    ['drive-steep', 'grades.driveway.drive.steepest', 'ratio', 0.15, 0.151],
+    ['walk-steep', 'grades.walk.front.steepest', 'ratio', 0.6 / 12, 0.051],
+    ['patio-steep', 'grades.patio.terrace.steepest', 'ratio', 0.5 / 12, 0.042],
+    ['water-stands', 'grades.patio.terrace.stands-deep', 'in', 0.125, 0.13],
+    ['fall-and-heights-differ', 'grades.patio.terrace.off-stated-fall', 'ratio', 0.125 / 12, 0.011],
+    ['lip-between-slabs', 'grades.joints.drive-to-walk.lip', 'in', 0.25, 0.26],
+    ['break-between-slabs', 'grades.joints.drive-to-walk.break', 'ratio', 0.03, 0.031],
     ['walk-closes-badly', 'outline.slabs.walk.closure.share', 'ratio', 0.005, 0.006],
   ];
 
@@ -201,6 +215,7 @@ describe('figures to be checked', () => {
       { streams: ['soil'], trailer: 'dump-trailer', weightLb: 6300 },
     ],
     fleet: { towVehicle: { grossRatingLb: 9900, combinedRatingLb: 20_000 }, trailers: {}, hauling: [] },
+    hauled: { startsOn: '2026-05-04', haulByOn: null, tripsOn: [] },
   });
 
   test('slabs stand under their use, the shortfall and the fullness are worked by hand', () => {

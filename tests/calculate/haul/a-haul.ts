@@ -58,6 +58,7 @@ export function aSlab(changed: Partial<Slab> = {}): Slab {
     shape: rectangle(25, 20),
     thicknessIn: 4,
     baseIn: 0,
+    geotextile: false,
     digIn: 0,
     fall: { slope: 0.02, towards: forAll('the street') },
     reinforcement: { kind: 'none' },
@@ -156,6 +157,7 @@ export function tearOut(existing: readonly Existing[], slabs: readonly Slab[] = 
     posts: {},
     oldSteps: {},
     green: {},
+    chip: {},
     shapes: outline.figures,
     outlines: outline.data.existing,
   });
@@ -176,6 +178,8 @@ export function base(
     shapes: calcOutline({ slabs: bySlabId, existing: {}, limits: TAPE_LIMITS }).figures,
     allowances: { baseUnevennessIn: 0.25, spillRatio: 0.03, baseMarginIn, ...TAPE_LIMITS },
     supplier,
+    posts: {},
+    geotextile: null,
     ...compacting,
   });
 }

@@ -6,6 +6,7 @@ import { HAZARD_ROWS } from '../../../src/calculate/safety/hazards.ts';
 import { calcSafety } from '../../../src/calculate/safety/index.ts';
 import { missingControls, respiratorApf } from '../../../src/calculate/safety/silica.ts';
 import { SILICA_TABLE, silicaRow } from '../../../src/calculate/safety/silica-table.ts';
+import type { PublicText } from '../../../src/calculate/text.ts';
 import { crewOf, existing, fig, machine, machines, production, row, someWork } from '../crew/a-plan.ts';
 import { testExpressions } from '../evaluate.ts';
 import { aSlab, propertyRuns } from '../slabs.ts';
@@ -103,6 +104,46 @@ describe('silica', () => {
       expect(result.data.hazards.find(({ code }) => code === 'lifting')?.phases).toEqual(['tear-out']);
       const bare = goneBy('saw-and-lift', { 'saw-and-lift': { ...lift, machine: null } });
       expect(bare.data.silica.some(({ task }) => task === 'saw-and-lift')).toBe(false);
+    });
+  });
+
+  describe('by what a coating is chipped off with', () => {
+    const chip = { lip: { id: 'lip', label: 'Lip' as PublicText, areaSqFt: 6, thicknessIn: 0.25 } };
+    const tools = {
+      ...machines,
+      'hand-grinder': machine('hand-grinder'),
+      'dry-grinder': machine('hand-grinder', { id: 'dry-grinder', wet: false }),
+    };
+    const by = (name: string | null) => {
+      const rows = production({ chip: row('chip', '6 sq ft per h', 1, { machine: name }) });
+      return safety({ production: rows, machines: tools }, { chip });
+    };
+
+    // Rows x and xii of Table 1: from memory.
+    test.each([
+      { name: 'jackhammer', onRow: 'x', onTable: true, missing: [] },
+      { name: 'hand-grinder', onRow: 'xii, water', onTable: true, missing: [] },
+      { name: 'dry-grinder', onRow: 'xii, collector', onTable: false, missing: ['shroud-and-collector'] },
+    ])('$name: row $onRow', ({ name, onRow, onTable, missing }) => {
+      const result = by(name);
+      expect(found(result, 'chip')).toMatchObject({
+        phase: 'tear-out',
+        row: { name: onRow, seen: false },
+        onTable,
+        missing,
+      });
+      expect(result.data.hazards.find(({ code }) => code === 'noise')?.phases).toContain('tear-out');
+    });
+
+    test('a grinder with water asks for no respirator outdoors, at any hours', () => {
+      expect(found(by('hand-grinder'), 'chip')).toMatchObject({
+        apf: 0,
+        controls: ['outdoors-only', 'water-feed-to-blade'],
+      });
+    });
+
+    test('hammer and chisel stand on no row', () => {
+      expect(found(by(null), 'chip')).toMatchObject({ row: null, onTable: false, apf: null });
     });
   });
 

@@ -41,6 +41,7 @@ function torn(...things: readonly Hollow[]) {
     posts: {},
     oldSteps: {},
     green: {},
+    chip: {},
     slabs: {},
     shapes,
     outlines: data.existing,

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type FigureTree, num } from '../../../src/calculate/figure.ts';
-import type { Green, OldSteps, Posts } from '../../../src/calculate/job.ts';
+import type { Chip, Green, OldSteps, Posts } from '../../../src/calculate/job.ts';
 import { calcTearOut } from '../../../src/calculate/tear-out/index.ts';
 import type { PublicText } from '../../../src/calculate/text.ts';
 import { runCount } from '../../support/property-runs.ts';
-import { crewOf } from '../crew/a-plan.ts';
+import { crewOf, production, row } from '../crew/a-plan.ts';
 import { byId } from '../haul/a-haul.ts';
 import { expressionCount, wrongFormulas } from '../haul/reevaluate.ts';
 
@@ -34,10 +34,13 @@ function somePosts(changed: Partial<Posts> = {}): Posts {
 
 const HEDGE: Green = { id: 'hedge', label: label('Hedge'), looseCuYd: 3, looseLbPerCuFt: 10 };
 
+const LIP: Chip = { id: 'lip', label: label('Garage lip'), areaSqFt: 6, thicknessIn: 0.25 };
+
 function torn(things: {
   readonly posts?: readonly Posts[];
   readonly steps?: readonly OldSteps[];
   readonly green?: readonly Green[];
+  readonly chip?: readonly Chip[];
 }) {
   return calcTearOut({
     existing: {},
@@ -45,6 +48,7 @@ function torn(things: {
     posts: byId(things.posts ?? []),
     oldSteps: byId(things.steps ?? []),
     green: byId(things.green ?? []),
+    chip: byId(things.chip ?? []),
     slabs: {},
     shapes: { slabs: {}, existing: {} },
     outlines: {},
@@ -130,6 +134,28 @@ describe('green', () => {
   });
 });
 
+describe('coating chipped off what stays', () => {
+  // 130 lb/cu ft: ASCE 7 commentary, mortar (from memory).
+  test('exact: weighed as mortar, in no load', () => {
+    const result = torn({ chip: [LIP] });
+    const figures = result.figures.chip['lip'];
+    expect(figures?.volume.value).toBe(0.125); // 6 sq ft of 1/4 in
+    expect(figures?.weight.value).toBeCloseTo(16.25, 9);
+    expect(result.data.cargo).toEqual([]);
+    expect(num(result.figures.total.weight)).toBe(0);
+  });
+
+  test('exact: at its own pace, one person', () => {
+    const chip = byId([LIP, { ...LIP, id: 'step', areaSqFt: 3 }]);
+    const pace = row('chip', '6 sq ft per h', 1, { machine: 'jackhammer' });
+    const { tasks } = crewOf({ chip, production: production({ chip: pace }) }).figures;
+    expect(tasks.chip?.quantity.value).toBe(9);
+    expect(tasks.chip?.['labor-hours'].value).toBe(1.5);
+    expect(crewOf().figures.tasks).not.toHaveProperty('chip');
+    expect(() => crewOf({ chip })).toThrow(/no pace for chip/);
+  });
+});
+
 test('one id may stand for a thing of each kind', () => {
   const result = torn({
     posts: [somePosts({ id: 'old' })],
@@ -146,6 +172,7 @@ test('formulas give their values', () => {
     posts: [somePosts(), somePosts({ id: 'gate', count: 2, footing: { diameterIn: 15.5, depthIn: 41 } })],
     steps: [someSteps(), someSteps({ id: 'side', riserCount: 5, riserIn: 6.75, material: 'brick' })],
     green: [HEDGE],
+    chip: [LIP],
   }).figures satisfies FigureTree;
   expect(wrongFormulas(figures)).toEqual([]);
   expect(expressionCount(figures)).toBeGreaterThan(30);
@@ -165,4 +192,12 @@ test('exact: footings and steps are broken out by their volume', () => {
     3 * (postsCuFt + 1.6 * stepsVolumeCuFt({})),
     6,
   );
+});
+
+// Each lift of each hole counts as so much base: 4 holes of a foot across in 5 lifts (common practice, no source).
+test('exact: the holes of posts are filled at the pace of base', () => {
+  const { posts, total } = torn({ posts: [somePosts()] }).figures;
+  const quantity = (changed: Parameters<typeof crewOf>[0]) => crewOf(changed).figures.tasks.base?.quantity;
+  const more = quantity({ tearOut: { hollow: {}, posts, 'old-steps': {}, soil: {}, total } });
+  expect(Number(more?.value) - Number(quantity({})?.value)).toBeCloseTo(4 * Math.PI * 0.5 ** 2 * 5, 9);
 });

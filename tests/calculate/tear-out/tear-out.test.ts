@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type FigureTree, num } from '../../../src/calculate/figure.ts';
+import { type Figure, type FigureTree, num } from '../../../src/calculate/figure.ts';
+import { calcOutline } from '../../../src/calculate/outline/index.ts';
 import { handRateFor } from '../../../src/calculate/tear-out/hand-work.ts';
 import {
   calcTearOut,
@@ -16,8 +17,10 @@ import {
 } from '../../../src/calculate/tear-out/index.ts';
 import { MATERIALS } from '../../../src/calculate/tear-out/materials.ts';
 import { runCount } from '../../support/property-runs.ts';
+import { fig } from '../crew/a-plan.ts';
 import { anExisting, aSlab, rectangle, tearOut } from '../haul/a-haul.ts';
 import { expressionCount, wrongFormulas } from '../haul/reevaluate.ts';
+import { at, byId, TAPE_LIMITS } from '../slabs.ts';
 
 const SEED = 20_260_501;
 const runs = { numRuns: runCount(200), seed: SEED };
@@ -143,6 +146,27 @@ describe('calcTearOut', () => {
     expect(expressionCount(figures)).toBeGreaterThan(30);
   });
 
+  test('soil under a slab is what its heights have, where they do, and none under a cubic foot', () => {
+    const slabs = byId(aSlab({ digIn: 3 }));
+    const outline = calcOutline({ slabs, existing: {}, limits: TAPE_LIMITS });
+    const rest = { existing: {}, hollow: {}, posts: {}, oldSteps: {}, green: {}, chip: {} };
+    const soilOf = (dug?: Record<string, Figure>) =>
+      calcTearOut({
+        ...rest,
+        slabs,
+        shapes: outline.figures,
+        outlines: {},
+        ...(dug === undefined ? {} : { dug }),
+      }).figures.soil;
+    expect(num(at(soilOf(), 'drive').volume)).toBeCloseTo(125, 9);
+    const dug = at(soilOf({ drive: fig(100, 'cu ft') }), 'drive');
+    expect(num(dug.volume)).toBe(100);
+    expect(num(dug.weight)).toBeCloseTo((num(at(soilOf(), 'drive').weight) * 100) / 125, 6);
+    expect(num(at(soilOf({ drive: fig(1, 'cu ft') }), 'drive').volume)).toBe(1);
+    expect(soilOf({ drive: fig(0.99, 'cu ft') })).toEqual({});
+    expect(num(at(soilOf({ walk: fig(100, 'cu ft') }), 'drive').volume)).toBeCloseTo(125, 9);
+  });
+
   test('a thing without an outline is refused by name', () => {
     const noShapes = { slabs: {}, existing: {} };
     const whole = {
@@ -151,6 +175,7 @@ describe('calcTearOut', () => {
       posts: {},
       oldSteps: {},
       green: {},
+      chip: {},
       slabs: {},
       shapes: noShapes,
       outlines: {},

@@ -388,6 +388,55 @@ describe('north and photographs', () => {
   });
 });
 
+describe('arrows of fall', () => {
+  const falls = [
+    { text: '1/4 in', at: { xIn: 120, yIn: 300 }, towardsRad: 0 },
+    { text: '1/2 in', at: { xIn: 120, yIn: 100 }, towardsRad: Math.PI / 2 },
+  ];
+  const drawing = drawPlan(aPlan({ falls }));
+
+  test('each is a shaft over its place with two barbs at the tip, the way it falls', () => {
+    const lines = primitivesOf(drawing, 'falls').filter((one) => one.kind === 'line');
+    expect(lines).toHaveLength(6);
+    for (const [index, fall] of falls.entries()) {
+      const [shaft, ...barbs] = lines.slice(3 * index, 3 * index + 3);
+      if (shaft === undefined) throw new Error('an arrow has a shaft');
+      const middle = {
+        xIn: (shaft.from.xIn + shaft.to.xIn) / 2,
+        yIn: (shaft.from.yIn + shaft.to.yIn) / 2,
+      };
+      expect(middle.xIn).toBeCloseTo(drawing.origin.xIn + fall.at.xIn * drawing.scale.paperInPerIn, 9);
+      expect(middle.yIn).toBeCloseTo(drawing.origin.yIn - fall.at.yIn * drawing.scale.paperInPerIn, 9);
+      // The paper runs down, the ground up.
+      const towardsRad = Math.atan2(shaft.from.yIn - shaft.to.yIn, shaft.to.xIn - shaft.from.xIn);
+      expect(towardsRad).toBeCloseTo(fall.towardsRad, 9);
+      for (const barb of barbs) {
+        expect(distanceIn(barb.to, shaft.to)).toBeCloseTo(0, 9);
+        expect(distanceIn(barb.from, shaft.from)).toBeLessThan(distanceIn(shaft.to, shaft.from));
+      }
+    }
+  });
+
+  test('its slope stands beside it and not on it', () => {
+    const texts = textsOf(drawing, 'falls');
+    expect(texts.map(({ text }) => text)).toEqual(['1/4 in', '1/2 in']);
+    const lines = primitivesOf(drawing, 'falls').filter((one) => one.kind === 'line');
+    for (const text of texts) {
+      expect(lines.some((line) => boxMeetsSegment(textBox(text, 0), line))).toBe(false);
+    }
+  });
+
+  test('a plan without them has no such layer, one with them no radius', () => {
+    expect(drawPlan(aPlan()).layers.map(({ name }) => name)).not.toContain('falls');
+    const rounded = samplePlans['rounded corners'] ?? aPlan();
+    const radii = (plan: PlanView) => textsOf(drawPlan(plan)).filter(({ text }) => text.startsWith('R '));
+    const [area] = rounded.areas;
+    const at = area?.outline.rings[0]?.[0] ?? { xIn: 0, yIn: 0 };
+    expect(radii({ ...rounded, falls: [{ text: 'x', at, towardsRad: 0 }] })).toEqual([]);
+    expect(radii(rounded).length).toBeGreaterThan(0);
+  });
+});
+
 describe('labels and hatches', () => {
   test('a label that does not fit inside has a leader to a dot', () => {
     const drawing = drawPlan(samplePlans['a tiny panel beside a large slab'] as PlanView);

@@ -46,6 +46,7 @@ export function aPlan(changes: Partial<PlanView> = {}): PlanView {
     title: 'Maple Court',
     areas: [anArea()],
     photoPoints: [],
+    falls: [],
     northDeg: null,
     sheet: { widthIn: 7, heightIn: 8 },
     system: 'us',

@@ -1,0 +1,193 @@
+import { boundsOf, containsPoint, labelPointOf, type Outline, type Point } from '../../geometry/index.ts';
+import type { CoreProblem } from '../../problems/index.ts';
+import { type Figure, figure } from '../figure.ts';
+import type { Heights, Job, Use } from '../job.ts';
+import type { LevelsFigures } from '../levels/index.ts';
+import type { OutlineResult, StringCorner } from '../outline/index.ts';
+import { thingNamed } from '../parts.ts';
+import type { TopicResult } from '../topic.ts';
+import { type DigVolumeFigures, digVolumes } from './dig-volume.ts';
+import { type JointFigures, jointFigures } from './joint-figures.ts';
+import { type OldGround, oldGround, oldPartsUnder, partAt } from './old-ground.ts';
+import { digFigures, heightFigure, type PlaceFigures } from './place-figures.ts';
+import { gradePoint } from './points.ts';
+import { type Fall, type SlopeFigures, slopeFigures } from './slope-figures.ts';
+import { type SlabSurface, slabSurfaces } from './surfaces.ts';
+
+export { heightFigure } from './place-figures.ts';
+export type { Fall } from './slope-figures.ts';
+export type { SlabSurface } from './surfaces.ts';
+
+export type SlabGrades = SlopeFigures &
+  Partial<DigVolumeFigures> & {
+    /** Its sharp corners by their numbers, `corner-1`, and its middle. */
+    readonly places: Readonly<Record<string, PlaceFigures>>;
+    /** The deepest of its places [in]; only where the digging is known. */
+    readonly 'deepest-dig'?: Figure;
+  };
+
+export type GradesFigures = {
+  /** By what a slab is for, so that a rule can be about driveways alone: `grades.driveway.drive.steepest`. */
+  readonly [use in Use]?: Readonly<Record<string, SlabGrades>>;
+} & {
+  /** Of each thing that goes and whose top is known. */
+  readonly old?: Readonly<Record<string, { readonly gone: Figure }>>;
+  /** By the ids of two slabs that share a joint: `drive-to-walk`. */
+  readonly joints?: Readonly<Record<string, JointFigures>>;
+};
+
+/** A slab with a surface, as it is drawn and listed. */
+export type GradedSlab = SlabSurface & {
+  readonly figures: SlabGrades;
+  /** Where its places are on the plan, under the names of their figures. */
+  readonly places: Readonly<Record<string, Point>>;
+  readonly falls: readonly Fall[];
+};
+
+export type GradesResult = TopicResult<
+  GradesFigures,
+  {
+    readonly slabs: Readonly<Record<string, GradedSlab>>;
+    /** What is dug under each slab whose digging is known [cu ft], 0 where nothing is. */
+    readonly soil: Readonly<Record<string, Figure>>;
+  }
+>;
+
+type GradesInput = {
+  readonly heights: Heights | null;
+  readonly points: LevelsFigures['points'];
+  readonly slabs: Job['build']['slabs'];
+  readonly existing: Job['site']['existing'];
+  readonly plans: OutlineResult['data']['plans'];
+  /** On the plan. */
+  readonly corners: Readonly<Record<string, readonly StringCorner[]>>;
+};
+
+/**
+ * The new surface of each slab from the heights of the job: how it slopes, where water stands, how high
+ * its corners are, and how deep to dig for it. Nothing where the job says nothing of heights.
+ *
+ * All on the level plan, thicknesses upright: on a slope of 5 % that is 0.1 % off square to the slab.
+ */
+export function calcGrades(input: GradesInput): GradesResult {
+  const { heights } = input;
+  if (heights === null) return { figures: {}, data: { slabs: {}, soil: {} }, problems: [] };
+  const points = Object.values(heights.points).map((point) =>
+    gradePoint(point, thingNamed(input.points ?? {}, point.id, 'point').height),
+  );
+  const made = slabSurfaces({
+    slabs: Object.values(input.slabs),
+    plans: input.plans.slabs,
+    points: points.filter(({ point }) => point.kind !== 'existing'),
+  });
+  const old = oldGround({
+    existing: input.existing,
+    plans: input.plans.existing,
+    points: points.filter(({ point }) => point.kind === 'existing'),
+  });
+  const allThings = Object.keys(input.existing).map((id) => thingNamed(input.plans.existing, id, 'thing'));
+  const slabs = made.surfaces.map((one) =>
+    gradedSlab(one, thingNamed(input.corners, one.slab.id, 'slab'), { old, allThings }),
+  );
+  const problems: CoreProblem[] = [...made.problems, ...old.problems];
+  return {
+    figures: figuresOf(slabs, old),
+    data: {
+      slabs: Object.fromEntries(slabs.map((slab) => [slab.slab.id, slab])),
+      soil: Object.fromEntries(
+        slabs.flatMap(({ slab, figures }) =>
+          figures['dig-volume'] === undefined ? [] : [[slab.id, figures['dig-volume']]],
+        ),
+      ),
+    },
+    problems: once(problems),
+  };
+}
+
+function gradedSlab(
+  made: SlabSurface,
+  corners: readonly StringCorner[],
+  ground: { readonly old: OldGround; readonly allThings: readonly Outline[] },
+): GradedSlab {
+  const { slab, outline, surface, points } = made;
+  const places: Record<string, Point> = {
+    ...Object.fromEntries(corners.map(({ number, at }) => [`corner-${number}`, at])),
+    middle: middleOf(outline),
+  };
+  const parts = oldPartsUnder(outline, ground.old, ground.allThings);
+  const placeFigures = Object.fromEntries(
+    Object.entries(places).map(([name, at]) => {
+      const finish = heightFigure(surface, at, points);
+      const part = parts === null ? null : partAt(parts, at);
+      if (part === null) return [name, { finish }];
+      const existing = heightFigure(part.top, at, part.points);
+      return [name, { finish, ...digFigures({ slab, finish, existing, gone: part.gone }) }];
+    }),
+  );
+  const slopes = slopeFigures(made);
+  return {
+    ...made,
+    places,
+    falls: slopes.falls,
+    figures: {
+      ...slopes.figures,
+      places: placeFigures,
+      ...(parts === null || parts.length === 0
+        ? {}
+        : { 'deepest-dig': deepest(placeFigures), ...digVolumes(made, parts) }),
+    },
+  };
+}
+
+/** Halfway along and across, or as near to that as there is room. */
+function middleOf(outline: Outline): Point {
+  const { minXIn, maxXIn, minYIn, maxYIn } = boundsOf(outline);
+  const middle = { xIn: (minXIn + maxXIn) / 2, yIn: (minYIn + maxYIn) / 2 };
+  if (containsPoint(outline, middle)) return middle;
+  const { xIn, yIn } = labelPointOf(outline);
+  return { xIn, yIn };
+}
+
+function deepest(places: Readonly<Record<string, PlaceFigures>>): Figure {
+  const digs = Object.fromEntries(
+    Object.entries(places).flatMap(([name, { dig }]) =>
+      dig === undefined ? [] : [[`${name.replace('-', '_')}In`, dig]],
+    ),
+  );
+  return figure({
+    value: Math.max(...Object.values(digs).map(({ value }) => Number(value))),
+    unit: 'in',
+    decimals: 2,
+    formula: `max(${Object.keys(digs).join(', ')})`,
+    inputs: digs,
+  });
+}
+
+function figuresOf(slabs: readonly GradedSlab[], old: OldGround): GradesFigures {
+  const uses = [...new Set(slabs.map(({ slab }) => slab.use))];
+  const byUse = uses.map((use) => [
+    use,
+    Object.fromEntries(
+      slabs.filter(({ slab }) => slab.use === use).map(({ slab, figures }) => [slab.id, figures]),
+    ),
+  ]);
+  const joints = slabs.flatMap((one, index) =>
+    slabs.slice(index + 1).flatMap((other) => {
+      const figures = jointFigures(one, other);
+      return figures === null ? [] : [[`${one.slab.id}-to-${other.slab.id}`, figures] as const];
+    }),
+  );
+  return {
+    ...Object.fromEntries(byUse),
+    ...(old.things.length === 0
+      ? {}
+      : { old: Object.fromEntries(old.things.map(({ id, gone }) => [id, { gone }])) }),
+    ...(joints.length === 0 ? {} : { joints: Object.fromEntries(joints) }),
+  };
+}
+
+/** Two points that disagree on a joint disagree on both its slabs. */
+function once(problems: readonly CoreProblem[]): readonly CoreProblem[] {
+  const keys = problems.map(({ path, parts }) => JSON.stringify([path, parts]));
+  return problems.filter((_, index) => keys.indexOf(keys[index] ?? '') === index);
+}

@@ -1,0 +1,111 @@
+import { cellsWithin, fallOf, lowPoints } from '../../geometry/index.ts';
+import { type Figure, figure, given } from '../figure.ts';
+import { leastFallFromHouse } from './house-fall.ts';
+import { heightsOf } from './place-figures.ts';
+import type { SlabSurface } from './surfaces.ts';
+
+export type SlopeFigures = {
+  /** Of the whole surface: its mean climb along and across, taken together [rise over run]. */
+  readonly slope: Figure;
+  readonly steepest: Figure;
+  readonly flattest: Figure;
+  /** How deep water stands at the most before it finds a way out [in]. */
+  readonly 'stands-deep': Figure;
+  /** The least within 10 ft of it; only where an edge stands along the house and it falls away. */
+  readonly 'fall-from-house'?: Figure;
+  /** Only where it falls towards the house. */
+  readonly 'fall-to-house'?: Figure;
+  /** How far the slope is from the stated fall; not of a walk, whose fall is across and its slope is not. */
+  readonly 'off-stated-fall'?: Figure;
+};
+
+/** Where an arrow of fall is drawn: within one part of the surface. */
+export type Fall = {
+  readonly at: { readonly xIn: number; readonly yIn: number };
+  /** Anticlockwise from right on the plan. */
+  readonly towardsRad: number;
+  readonly slope: number;
+  readonly areaSqIn: number;
+};
+
+/** Slopes that near to one another are one, and one that near to level has no direction [rise over run]. */
+const SAME_SLOPE = 1e-6;
+
+/** How a surface slopes within its slab. */
+export function slopeFigures(made: SlabSurface): {
+  readonly figures: SlopeFigures;
+  readonly falls: readonly Fall[];
+} {
+  const { slab, outline, surface, points } = made;
+  const parts = cellsWithin(surface, outline);
+  const slopes = parts.map(({ plane }) => fallOf(plane).slope);
+  const meanOf = (axis: 'climbX' | 'climbY') =>
+    parts.reduce((sum, { plane, areaSqIn }) => sum + plane[axis] * areaSqIn, 0) /
+    parts.reduce((sum, { areaSqIn }) => sum + areaSqIn, 0);
+  const inputs = heightsOf(points);
+  const ratio = (value: number, method: string) =>
+    figure({ value, unit: 'ratio', decimals: 4, formula: { method }, inputs });
+  const slope = ratio(
+    Math.hypot(meanOf('climbX'), meanOf('climbY')),
+    'mean climb along and across over the area, the root of the sum of their squares',
+  );
+  const depthsIn = lowPoints(surface, outline, ['formed', 'joint', 'stays']).map(({ depthIn }) => depthIn);
+  return {
+    figures: {
+      slope,
+      steepest: ratio(Math.max(...slopes), 'the steepest of the planes within the slab'),
+      flattest: ratio(Math.min(...slopes), 'the flattest of the planes within the slab'),
+      'stands-deep': figure({
+        value: Math.max(0, ...depthsIn),
+        unit: 'in',
+        decimals: 2,
+        formula: { method: 'deepest hollow below the lowest way out over an edge that is not the house' },
+        inputs,
+      }),
+      ...houseFigures(leastFallFromHouse(surface, outline), ratio),
+      ...(slab.use === 'walk'
+        ? {}
+        : {
+            'off-stated-fall': figure({
+              value: Math.abs(Number(slope.value) - slab.fall.slope),
+              unit: 'ratio',
+              decimals: 4,
+              formula: 'max(slope - statedSlope, statedSlope - slope)',
+              inputs: {
+                slope,
+                statedSlope: given(`build.slabs.${slab.id}.fall`, slab.fall.slope, 'ratio'),
+              },
+            }),
+          }),
+    },
+    falls: onePlaneEach(
+      parts.map(({ plane, middle, areaSqIn }) => ({ at: middle, ...fallOf(plane), areaSqIn })),
+    ).filter((fall) => fall.slope >= SAME_SLOPE),
+  };
+}
+
+/** Triangles that lean alike are one part, and its arrow stands in the largest of them. */
+function onePlaneEach(falls: readonly Fall[]): readonly Fall[] {
+  const leansLike = (one: Fall, other: Fall) =>
+    Math.hypot(
+      one.slope * Math.cos(one.towardsRad) - other.slope * Math.cos(other.towardsRad),
+      one.slope * Math.sin(one.towardsRad) - other.slope * Math.sin(other.towardsRad),
+    ) < SAME_SLOPE;
+  const largestFirst = falls.toSorted((one, other) => other.areaSqIn - one.areaSqIn);
+  return largestFirst.flatMap((fall, index) => {
+    if (largestFirst.slice(0, index).some((before) => leansLike(before, fall))) return [];
+    const alike = largestFirst.filter((other) => leansLike(fall, other));
+    return [{ ...fall, areaSqIn: alike.reduce((sum, { areaSqIn }) => sum + areaSqIn, 0) }];
+  });
+}
+
+function houseFigures(
+  fall: number | null,
+  ratio: (value: number, method: string) => Figure,
+): Pick<SlopeFigures, 'fall-from-house' | 'fall-to-house'> {
+  if (fall === null) return {};
+  // Level with the house is no fall towards it, whatever the noise of a double says.
+  return fall >= -SAME_SLOPE
+    ? { 'fall-from-house': ratio(Math.max(0, fall), 'the least fall square to the house, within 10 ft of it') }
+    : { 'fall-to-house': ratio(-fall, 'the most fall towards the house, square to it and within 10 ft') };
+}

@@ -1,0 +1,76 @@
+import { z } from 'zod';
+import { lazily } from './leaf.ts';
+import { height, rodReading, station } from './levels.ts';
+import { place } from './place.ts';
+import { ABOVE_ZERO, length } from './quantities.ts';
+import { byId, choice, reference, thing } from './shape.ts';
+import { crewText, publicText } from './text.ts';
+import { wallPart } from './walls.ts';
+
+const point = () =>
+  thing('level-point', {
+    label: publicText('What it is called on paper.', 'Garage floor, left'),
+    at: place('Where it is on the plan.'),
+    height: height(
+      'How high it is above the datum, or below it; not needed where the notes have a foresight on it.',
+      '100.25 ft',
+      '-3/4 in',
+    ).optional(),
+    kind: choice(
+      ['fixed', 'finish', 'existing'],
+      'Fixed cannot move, such as a garage floor or a public walk; finish is a height chosen for the new surface; existing is what is there now.',
+    ),
+    'stood-on': reference(
+      'What the rod stood on: stays, dirt, or the id of an existing thing. Needed for existing; stays if not given for fixed. A fixed height read on a layer that goes is lowered by that layer.',
+      'stays',
+      'old-drive',
+    ).optional(),
+  });
+
+const note = () =>
+  thing('level-note', {
+    on: station(
+      'Where the rod stood: the id of a point, or a name of its own, such as that of a turning point.',
+      'tp-1',
+    ),
+    height: height(
+      'Its height, where it is known: a run of notes starts there, or is checked.',
+      '100.00 ft',
+    ).optional(),
+    backsight: rodReading(
+      'The rod on a known height, read first from each new place of the instrument.',
+      '4.32 ft',
+      `5' 1 3/16"`,
+    ).optional(),
+    foresight: rodReading('The rod on any other place.', '5.10 ft').optional(),
+  });
+
+/** How high things are, against one datum. */
+export const heightsSection = lazily(() =>
+  thing('heights', {
+    datum: crewText(
+      'What all heights of this job are measured from, and what it is called.',
+      'Nail in the curb, called 100.00 ft',
+    ),
+    notes: z
+      .array(note())
+      .meta({
+        description:
+          'Level notes in the order taken. Each says one thing: a height, a backsight or a foresight. They are best closed by a foresight on a known height.',
+      })
+      .optional(),
+    'closing-error': length(
+      { ...ABOVE_ZERO, most: '6 in' },
+      'What level notes may miss a known height by; only with notes, and needed with them.',
+      '1/8 in',
+    ).optional(),
+    points: byId(point(), 'Points whose height counts, each under an id.'),
+    walls: byId(
+      wallPart(),
+      'Parts of walls that stay clear of what is beside them, each under an id.',
+    ).optional(),
+  }),
+);
+
+export type HeightsSection = z.output<ReturnType<typeof heightsSection>>;
+export type LevelNoteInput = z.output<ReturnType<typeof note>>;

@@ -1,0 +1,225 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  areInLine,
+  boundsOf,
+  cellsWithin,
+  climbAlong,
+  climbTowards,
+  containsPoint,
+  fallOf,
+  type HeightPoint,
+  heightAt,
+  lowered,
+  type Outline,
+  outlineAreaSqIn,
+  planeAt,
+  polygonRing,
+  rectangleRing,
+  reverseRing,
+  surfaceThrough,
+  volumeBetween,
+} from '../../src/geometry/index.ts';
+import { runCount } from '../support/property-runs.ts';
+
+const settings = { numRuns: runCount(25), seed: 20260504 };
+const within = (least: number, most: number) => fc.double({ min: least, max: most, noNaN: true });
+
+function high(xIn: number, yIn: number, heightIn: number): HeightPoint {
+  return { xIn, yIn, heightIn };
+}
+
+function through(points: readonly HeightPoint[], breaklines: readonly (readonly [number, number])[] = []) {
+  const surface = surfaceThrough(points, breaklines);
+  if (surface === null) throw new Error('the points are in a line');
+  return surface;
+}
+
+function box(lengthIn: number, widthIn: number): Outline {
+  return { rings: [rectangleRing({ lengthIn, widthIn })] };
+}
+
+/** An L with a square hole. */
+const holed: Outline = {
+  rings: [
+    polygonRing([
+      { xIn: -10, yIn: -20 },
+      { xIn: 230, yIn: -20 },
+      { xIn: 230, yIn: 60 },
+      { xIn: 90, yIn: 60 },
+      { xIn: 90, yIn: 190 },
+      { xIn: -10, yIn: 190 },
+    ]),
+    reverseRing(
+      polygonRing([
+        { xIn: 20, yIn: 10 },
+        { xIn: 50, yIn: 10 },
+        { xIn: 50, yIn: 40 },
+        { xIn: 20, yIn: 40 },
+      ]),
+    ),
+  ],
+};
+
+/** Points on a grid pushed about, so that none comes near another, with any heights. */
+const scattered = fc.array(fc.record({ dx: within(-20, 20), dy: within(-20, 20), z: within(1180, 1230) }), {
+  minLength: 9,
+  maxLength: 9,
+});
+const surfaces = scattered.map((spots) =>
+  through(
+    spots.map(({ dx, dy, z }, index) => high((index % 3) * 90 + dx, Math.floor(index / 3) * 90 + dy, z)),
+  ),
+);
+
+const planes = fc.record({ z: within(-50, 1300), x: within(-0.2, 0.2), y: within(-0.2, 0.2) });
+
+/** The middles of small squares: a way to integrate that knows nothing of triangles. */
+function summed(outline: Outline, valueAt: (point: { xIn: number; yIn: number }) => number, stepIn: number) {
+  const { minXIn, maxXIn, minYIn, maxYIn } = boundsOf(outline);
+  let sum = 0;
+  for (let xIn = minXIn + stepIn / 2; xIn < maxXIn; xIn += stepIn) {
+    for (let yIn = minYIn + stepIn / 2; yIn < maxYIn; yIn += stepIn) {
+      const point = { xIn, yIn };
+      if (containsPoint(outline, point)) sum += valueAt(point) * stepIn * stepIn;
+    }
+  }
+  return sum;
+}
+
+describe('a surface through points', () => {
+  // Exact: the plane through (0, 0, 100), (20, 0, 99.8), (0, 30, 99.4) has z = 100 - x/100 - y/50.
+  test('exact: three points make a plane, inside and outside of them', () => {
+    const surface = through([high(0, 0, 100), high(20, 0, 99.8), high(0, 30, 99.4)]);
+    expect(heightAt(surface, { xIn: 10, yIn: 15 })).toBeCloseTo(99.6, 12);
+    expect(heightAt(surface, { xIn: -40, yIn: 60 })).toBeCloseTo(99.2, 12);
+    expect(heightAt(surface, { xIn: 300, yIn: 200 })).toBeCloseTo(93, 12);
+    const { slope, towardsRad } = fallOf(planeAt(surface, { xIn: 500, yIn: -500 }));
+    expect(slope).toBeCloseTo(Math.sqrt(0.0005), 14);
+    expect(Math.tan(towardsRad)).toBeCloseTo(2, 10);
+    expect(Math.cos(towardsRad)).toBeGreaterThan(0);
+    expect(climbTowards(planeAt(surface, { xIn: 1, yIn: 1 }), towardsRad)).toBeCloseTo(-slope, 14);
+    expect(climbAlong(surface, { from: { xIn: 0, yIn: 0 }, to: { xIn: 0, yIn: 50 } })).toBeCloseTo(-0.02, 14);
+    expect(climbAlong(surface, { from: { xIn: 0, yIn: 50 }, to: { xIn: 0, yIn: 0 } })).toBeCloseTo(0.02, 14);
+  });
+
+  test('invariant: points on a plane change nothing of it, wherever one looks', () => {
+    fc.assert(
+      fc.property(planes, scattered, within(-300, 500), within(-300, 500), (plane, spots, xIn, yIn) => {
+        const on = (x: number, y: number) => high(x, y, plane.z + plane.x * x + plane.y * y);
+        const surface = through(
+          spots.map(({ dx, dy }, index) => on((index % 3) * 90 + dx, Math.floor(index / 3) * 90 + dy)),
+        );
+        expect(heightAt(surface, { xIn, yIn })).toBeCloseTo(on(xIn, yIn).heightIn, 8);
+      }),
+      settings,
+    );
+  });
+
+  test('invariant: it runs through its points, and lower by a thickness it is lower everywhere', () => {
+    fc.assert(
+      fc.property(surfaces, within(-100, 300), within(-100, 300), (surface, xIn, yIn) => {
+        for (const corner of surface.triangles.flat()) {
+          expect(heightAt(surface, corner)).toBeCloseTo(corner.heightIn, 8);
+        }
+        const at = { xIn, yIn };
+        expect(heightAt(lowered(surface, 4), at)).toBeCloseTo(heightAt(surface, at) - 4, 8);
+      }),
+      settings,
+    );
+  });
+
+  // Exact: over four corners of a warped square the middle lies on the diagonal that is an edge.
+  test('exact: a breakline decides which way a warped square is folded', () => {
+    const corners = [high(0, 0, 0), high(100, 0, 4), high(100, 100, 0), high(0, 100, 4)];
+    const middle = { xIn: 50, yIn: 50 };
+    expect(heightAt(through(corners, [[0, 2]]), middle)).toBeCloseTo(0, 12);
+    expect(heightAt(through(corners, [[1, 3]]), middle)).toBeCloseTo(4, 12);
+  });
+
+  test('exact: a long breakline turns every edge in its way', () => {
+    const pairs = [0, 1, 2, 3, 4].flatMap((step) => [
+      high(20 + step * 40, 12 + step, 10),
+      high(30 + step * 40, -12 - step, 10),
+    ]);
+    const surface = through([high(0, 0, 0), high(240, 0, 0), ...pairs], [[0, 1]]);
+    for (const xIn of [1, 60, 120, 200, 239]) {
+      expect(heightAt(surface, { xIn, yIn: 0 })).toBeCloseTo(0, 9);
+    }
+    const areaSqIn = surface.triangles.reduce((sum, [a, b, c]) => {
+      const twice = (b.xIn - a.xIn) * (c.yIn - a.yIn) - (b.yIn - a.yIn) * (c.xIn - a.xIn);
+      expect(twice).toBeGreaterThan(0);
+      return sum + twice / 2;
+    }, 0);
+    // Exact: the hull is (0, 0), (30, -12), (190, -16), (240, 0), (180, 16), (20, 12).
+    expect(areaSqIn).toBeCloseTo(5660, 9);
+  });
+
+  test('points within an inch of a line hold no surface', () => {
+    expect(surfaceThrough([high(0, 0, 1), high(100, 0, 2)])).toBeNull();
+    expect(surfaceThrough([high(0, 0, 1), high(100, 0, 2), high(50, 1, 3)])).toBeNull();
+    expect(surfaceThrough([high(0, 0, 1), high(100, 0, 2), high(50, 1.01, 3)])).not.toBeNull();
+    expect(areInLine([])).toBe(true);
+  });
+
+  test.each([
+    { what: 'two at one place', points: [high(0, 0, 1), high(0.05, 0, 1), high(9, 9, 1)] },
+    { what: 'no number', points: [high(0, 0, Number.NaN), high(9, 0, 1), high(9, 9, 1)] },
+    { what: 'no place', points: [high(0, 0, 1), high(Infinity, 0, 1), high(9, 9, 1)] },
+  ])('refuses points: $what', ({ points }) => {
+    expect(() => surfaceThrough(points)).toThrow(RangeError);
+  });
+});
+
+describe('volume between two surfaces', () => {
+  test('invariant: it is what small squares add up to, above and below apart', () => {
+    fc.assert(
+      fc.property(surfaces, surfaces, (upper, lower) => {
+        const volume = volumeBetween({ upper, lower }, holed);
+        const apartIn = (at: { xIn: number; yIn: number }) => heightAt(upper, at) - heightAt(lower, at);
+        const above = summed(holed, (at) => Math.max(0, apartIn(at)), 5);
+        const below = summed(holed, (at) => Math.max(0, -apartIn(at)), 5);
+        // Squares of 5 in miss a little along every fold: 0.2 % of the area by the largest distance there.
+        const mostOff = 0.002 * outlineAreaSqIn(holed) * 50;
+        expect(Math.abs(volume.aboveCuIn - above)).toBeLessThan(mostOff);
+        expect(Math.abs(volume.belowCuIn - below)).toBeLessThan(mostOff);
+        const turned = volumeBetween({ upper: lower, lower: upper }, holed);
+        expect(turned.aboveCuIn).toBeCloseTo(volume.belowCuIn, 1);
+        expect(turned.belowCuIn).toBeCloseTo(volume.aboveCuIn, 1);
+      }),
+      { ...settings, numRuns: runCount(5) },
+    );
+  });
+
+  test('exact: a surface and itself lower by 6 in hold the area times 6 in, arcs too', () => {
+    const rounded: Outline = {
+      rings: [rectangleRing({ lengthIn: 120, widthIn: 60 }).map((corner) => ({ ...corner, bulge: 0.2 }))],
+    };
+    const upper = through([high(0, 0, 3), high(70, 11, 9), high(40, 50, -2), high(110, 45, 4)]);
+    const { aboveCuIn, belowCuIn } = volumeBetween({ upper, lower: lowered(upper, 6) }, rounded);
+    expect(aboveCuIn).toBeCloseTo(6 * outlineAreaSqIn(rounded), 6);
+    expect(belowCuIn).toBe(0);
+  });
+
+  // Exact: a plane that crosses another along the middle line leaves two wedges, a b²/8 tan each.
+  test('exact: what is above does not cancel what is below', () => {
+    const level = through([high(0, 0, 0), high(100, 0, 0), high(0, 100, 0)]);
+    const tilted = through([high(0, 0, -5), high(100, 0, 5), high(0, 100, -5)]);
+    const { aboveCuIn, belowCuIn } = volumeBetween({ upper: tilted, lower: level }, box(100, 40));
+    expect(aboveCuIn).toBeCloseTo(((50 * 5) / 2) * 40, 8);
+    expect(belowCuIn).toBeCloseTo(((50 * 5) / 2) * 40, 8);
+  });
+
+  test('exact: the parts of a surface within an outline fill it', () => {
+    const surface = through([high(0, 0, 3), high(70, 11, 9), high(40, 50, -2), high(110, 45, 4)]);
+    const parts = cellsWithin(surface, holed);
+    expect(parts.reduce((sum, { areaSqIn }) => sum + areaSqIn, 0)).toBeCloseTo(outlineAreaSqIn(holed), 6);
+    for (const axis of ['xIn', 'yIn'] as const) {
+      const moment = parts.reduce((sum, { areaSqIn, middle }) => sum + areaSqIn * middle[axis], 0);
+      expect(moment).toBeCloseTo(
+        summed(holed, (at) => at[axis], 10),
+        4,
+      );
+    }
+  });
+});
