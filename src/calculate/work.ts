@@ -46,6 +46,7 @@ export function calcWork(job: Job, topics: Topics) {
     heights: job.heights,
     existing: site.existing,
     plans: outline.data.plans,
+    corners: layout.data.corners,
   });
   const grades = topics.grades({
     heights: job.heights,

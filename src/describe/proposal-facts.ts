@@ -3,6 +3,7 @@ import type { JobResults } from '../calculate/index.ts';
 import type { Job, Slab } from '../calculate/job.ts';
 import { thingNamed } from '../calculate/parts.ts';
 import { addDaysOn } from '../units/index.ts';
+import { drawnFalls } from './parts/drawn-falls.ts';
 import { frameFactsOf } from './parts/frame-facts.ts';
 import { slabArea } from './parts/plan-areas.ts';
 import type { ProposalFacts } from './proposal/index.ts';
@@ -100,6 +101,10 @@ function slabFacts(slab: Slab, results: JobResults): ProposalFacts['slabs'][numb
     alongStaysFt: num(shape['along-stays']),
     note: slab.note,
     plan: slabArea(results, slab),
+    falls: drawnFalls(results.grades.data.slabs[slab.id]?.falls ?? []).map(({ at, towardsRad }) => ({
+      at,
+      towardsRad,
+    })),
   };
 }
 

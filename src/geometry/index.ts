@@ -81,8 +81,6 @@ export {
   lowered,
   type Plane,
   planeAt,
-  planeOf,
-  SAME_PLACE_IN,
   type Surface,
   surfaceThrough,
 } from './surface.ts';

@@ -22,10 +22,10 @@ export type Surface = {
 };
 
 /** Points that near to one line [in] hold no surface: how it leans across the line would be chance. */
-export const IN_LINE_IN = 1;
+const IN_LINE_IN = 1;
 
 /** Points nearer than this are at one place [in]. */
-export const SAME_PLACE_IN = 1 / 16;
+const SAME_PLACE_IN = 1 / 16;
 
 /**
  * The surface through points with heights.

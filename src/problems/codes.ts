@@ -282,6 +282,7 @@ type CorePartsByCode = {
   readonly 'wall-off-slab': { readonly slab: string; readonly by: string };
   readonly 'steps-do-not-rise': { readonly from: string; readonly to: string; readonly by: string };
   readonly 'treads-rise-too-much': { readonly treads: string; readonly rise: string };
+  readonly 'steps-of-nothing': Nothing;
   readonly 'steps-without-room': { readonly run: string; readonly room: string };
   readonly 'foot-above-tread': { readonly rise: string; readonly riser: string };
   readonly 'thickest-below-thickness': { readonly thickest: string; readonly thickness: string };

@@ -453,6 +453,8 @@ const texts: ProblemTexts = {
     `Steps go up, and "${to}" lies ${by} below "${from}" or level with it. Change the two ends over, or check their heights.`,
   'treads-rise-too-much': ({ treads, rise }) =>
     `The treads alone would rise ${treads}, and the whole flight rises ${rise}. Write a fall such as 1/8 in per ft.`,
+  'steps-of-nothing': () =>
+    'One riser up to something that is there has no tread and no landing, so nothing is poured. Write how deep the step is as its landing, or take the steps away.',
   'steps-without-room': ({ run, room }) =>
     `Treads and landing are ${run} along the ground, and there is room for ${room}. Make treads or landing shorter, or turn the steps.`,
   'foot-above-tread': ({ rise, riser }) =>

@@ -48,7 +48,7 @@ const POINTS: readonly LevelPoint[] = [
 function viewOf(points: readonly LevelPoint[], notes: readonly LevelNote[] = [], system: UnitSystem = 'us') {
   const heights = someHeights(points, notes);
   const existing = { 'old-bay': OLD_BAY };
-  const levels = calcLevels({ heights, existing, plans: { slabs: {}, existing: {} } });
+  const levels = calcLevels({ heights, existing, plans: { slabs: {}, existing: {} }, corners: {} });
   return levelsView({
     job: { heights, site: { existing } },
     results: { levels },
@@ -95,7 +95,12 @@ describe('the table of heights', () => {
   });
 
   test('a job without heights has no table', () => {
-    const levels = calcLevels({ heights: null, existing: {}, plans: { slabs: {}, existing: {} } });
+    const levels = calcLevels({
+      heights: null,
+      existing: {},
+      plans: { slabs: {}, existing: {} },
+      corners: {},
+    });
     const job = { heights: null, site: { existing: {} } };
     expect(levelsView({ job, results: { levels }, show: showIn('us'), words: en as Words })).toBeNull();
   });

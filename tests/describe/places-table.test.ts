@@ -79,7 +79,7 @@ describe('the table of places', () => {
     expect(yard?.note).toContain(
       'Sells base. A load that goes back with base: $31.43/load instead of the fee.',
     );
-    expect([yard?.cells[5], tip?.cells[5]]).toEqual(['no', 'of what it takes']);
+    expect([yard?.cells[5], tip?.cells[5]]).toEqual(['of what it takes', 'no']);
     expect(tip?.note).toBe(
       'Takes: Clean concrete, Concrete with steel, Coated or mixed concrete, Masonry, Asphalt, Soil, Green waste, Other.',
     );

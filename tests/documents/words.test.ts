@@ -144,6 +144,7 @@ const VARIANTS: readonly (readonly Edit[])[] = [
     ['company', 'rules.pour-over-a-day.limit', '9 days'],
     ['company', 'rules.load-near-payload.limit', '100 %'],
     ['company', 'rules.licence-group-a.limit', '14,000 lb'],
+    ['company', 'rules.levels-not-closed.limit', '1 each'],
   ],
   [['job', 'build.slabs.drive.thickness', '3 in']],
   [['job', 'build.slabs.drive.base', '3 in']],
@@ -154,7 +155,13 @@ const VARIANTS: readonly (readonly Edit[])[] = [
   ],
   [['company', 'rules.panel-long.limit', '1.1']],
   [['job', 'build.mix.strength', '3000 psi']],
-  [['job', 'build.mix.air', '3 %']],
+  [
+    ['job', 'build.mix.air', '3 %'],
+    // Room for three loads of the big box and one of the small one, and only one stream to bring them on.
+    ['job', 'site.base-room', '18 tons'],
+    ['company', 'places.breaker-yard.accepts.0', 'other'],
+    ['company', 'places.breaker-yard.accepts.2', 'green'],
+  ],
   [
     ['company', 'production.place.pace', '0.5 yd3 per h'],
     ['company', 'production.break-out.pace', '5 sq ft per h'],

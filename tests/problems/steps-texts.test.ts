@@ -17,6 +17,7 @@ describe('what the calculation finds wrong with steps and walls, in words', () =
     expect(texts['steps-do-not-rise']({ from: 'walk-end', to: 'porch', by: '2″' })).toContain(
       '"porch" lies 2″ below "walk-end"',
     );
+    expect(texts['steps-of-nothing']({})).toContain('so nothing is poured');
     expect(texts['wall-off-slab']({ slab: 'Walk', by: '1′ 2″' })).toContain('1′ 2″ away from "Walk"');
     expect(texts['wall-without-surface']({ slab: 'Walk' })).toContain('three points of the heights on it');
   });

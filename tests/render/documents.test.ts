@@ -149,11 +149,13 @@ test('parts of a view that are absent leave no trace', async () => {
   const bare: WorkOrderView = {
     ...full,
     goesPlan: null,
+    goes: null,
     protect: null,
     curves: null,
     turns: null,
     checks: null,
     levels: null,
+    grades: null,
     formPieces: null,
     steel: null,
     bays: null,

@@ -394,7 +394,20 @@ export function aWorkOrder(paper: FrameView['paper'] = 'letter'): WorkOrderView 
       ),
       notes: ['The level notes from nail end 1/16″ off a known height; 1/8″ is allowed.'],
     },
-    grades: null,
+    grades: {
+      plan: { heading: 'Heights and falls', drawing: aDrawing('grades', { widthIn: 7.1, heightIn: 3 }) },
+      tops: aTable(
+        'Form tops: top of the concrete, and from Garage floor',
+        ['Slab', 'Corner', '>Height', '>Measured down or up', '>The same'],
+        [['Drive', '1', '100.71 ft', '6 1/2″ below', '0.54 ft below']],
+      ),
+      digs: aTable(
+        'Dig and base: heights',
+        ['Where', '>There now', '>Top', '>Under slab', '>Under base', '>Dig'],
+        [['Drive, corner 1', '100.71 ft', '100.71 ft', '100.38 ft', '100.04 ft', '4″']],
+      ),
+      notes: ['Drive: 8.89 yd³ of soil to dig, as it lies.'],
+    },
     flights: null,
     flightSplits: null,
     stepTops: null,

@@ -8,7 +8,7 @@ import { footProblems } from './foot-problems.ts';
 import { isEven } from './limits.ts';
 import { type BuiltSteps, riseFigures } from './rise.ts';
 import { type SplitFigures, splitFigures } from './split-figures.ts';
-import { roomProblem, type StepsFigures, stepsFigures, treadProblem } from './steps-figures.ts';
+import { bodyProblem, roomProblem, type StepsFigures, stepsFigures, treadProblem } from './steps-figures.ts';
 
 export { FOOT_SPOTS, type FootFigures } from './foot-figures.ts';
 export { isEven, RISER_SPREAD_IN } from './limits.ts';
@@ -89,7 +89,9 @@ function builtOf(
   const tooSteep = treadProblem(steps, rise);
   const figures = stepsFigures(tooSteep === null ? steps : { ...steps, treadSlope: 0 }, rise);
   const [riserCount, riserIn] = [num(risen.risers), num(risen.riser)];
-  const problems = [problem, tooSteep, roomProblem(steps, figures)].filter((one) => one !== null);
+  const problems = [problem, tooSteep, bodyProblem(steps, rise), roomProblem(steps, figures)].filter(
+    (one) => one !== null,
+  );
   return {
     steps: { id, label, widthIn, treadIn, landingIn, riserCount, riserIn, risen },
     figures,

@@ -141,6 +141,12 @@ export function treadProblem(
 /** The noise of a chain of doubles [in]. */
 const NOISE_IN = 1e-9;
 
+/** Where a flight has neither a tread nor a landing; null where there is something to pour. */
+export function bodyProblem({ id, landingIn }: Steps, { risers }: RiseFigures): CoreProblem | null {
+  if (num(risers) > 1 || landingIn > 0) return null;
+  return { code: 'steps-of-nothing', path: `build.steps.${id}.landing`, parts: {} };
+}
+
 /** Where the treads and the landing are longer than the room for them; null where they fit. */
 export function roomProblem({ id, roomIn }: Steps, { run }: StepsFigures): CoreProblem | null {
   if (roomIn === null || num(run) <= roomIn + NOISE_IN) return null;

@@ -78,6 +78,7 @@ export function calcGrades(input: GradesInput): GradesResult {
   const made = slabSurfaces({
     slabs: Object.values(input.slabs),
     plans: input.plans.slabs,
+    corners: input.corners,
     points: points.filter(({ point }) => point.kind !== 'existing'),
   });
   const old = oldGround({

@@ -11,6 +11,7 @@ import type { CoreProblem } from '../../problems/index.ts';
 import { formatInches } from '../../units/index.ts';
 import { type Figure, num } from '../figure.ts';
 import type { LevelPoint } from '../job.ts';
+import type { StringCorner } from '../outline/index.ts';
 
 /** A point of the job with the figure of its height. */
 export type GradePoint = HeightPoint & { readonly point: LevelPoint; readonly height: Figure };
@@ -25,9 +26,13 @@ export function gradePoint(point: LevelPoint, height: Figure): GradePoint {
   return { xIn: point.at.xIn, yIn: point.at.yIn, heightIn: num(height), point, height };
 }
 
-/** Whether a point lies on an outline, within it or at its edge. */
-export function isOn(outline: Outline, at: GradePoint): boolean {
-  return containsPoint(outline, at) || distanceToEdgeIn(outline, at) <= NEAR_IN;
+/** Whether a point lies on an outline: within it, at its edge, or at a sharp corner that is rounded later. */
+export function isOn(outline: Outline, corners: readonly StringCorner[], at: GradePoint): boolean {
+  return (
+    containsPoint(outline, at) ||
+    distanceToEdgeIn(outline, at) <= NEAR_IN ||
+    corners.some((corner) => distanceIn(corner.at, at) <= NEAR_IN)
+  );
 }
 
 /** Each place once; two heights at one place are a problem. */

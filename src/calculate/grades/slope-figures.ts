@@ -106,6 +106,8 @@ function houseFigures(
   if (fall === null) return {};
   // Level with the house is no fall towards it, whatever the noise of a double says.
   return fall >= -SAME_SLOPE
-    ? { 'fall-from-house': ratio(Math.max(0, fall), 'the least fall square to the house, within 10 ft of it') }
+    ? {
+        'fall-from-house': ratio(Math.max(0, fall), 'the least fall square to the house, within 10 ft of it'),
+      }
     : { 'fall-to-house': ratio(-fall, 'the most fall towards the house, square to it and within 10 ft') };
 }

@@ -1,6 +1,7 @@
 import { type Outline, type Surface, surfaceThrough } from '../../geometry/index.ts';
 import type { CoreProblem } from '../../problems/index.ts';
 import type { Slab } from '../job.ts';
+import type { StringCorner } from '../outline/index.ts';
 import { thingNamed } from '../parts.ts';
 import { breaklinesOf, distinctPoints, type GradePoint, isOn } from './points.ts';
 
@@ -21,11 +22,14 @@ export type SlabSurface = {
 export function slabSurfaces(made: {
   readonly slabs: readonly Slab[];
   readonly plans: Readonly<Record<string, Outline>>;
+  /** Sharp ones, on the plan. */
+  readonly corners: Readonly<Record<string, readonly StringCorner[]>>;
   readonly points: readonly GradePoint[];
 }): { readonly surfaces: readonly SlabSurface[]; readonly problems: readonly CoreProblem[] } {
   const each = made.slabs.map((slab) => {
     const outline = thingNamed(made.plans, slab.id, 'slab');
-    const { points, problems } = distinctPoints(made.points.filter((point) => isOn(outline, point)));
+    const corners = thingNamed(made.corners, slab.id, 'slab');
+    const { points, problems } = distinctPoints(made.points.filter((point) => isOn(outline, corners, point)));
     const surface = surfaceThrough(points, breaklinesOf(outline, points));
     return { slab, outline, points, surface, problems };
   });

@@ -14,7 +14,7 @@ import type { HaulRates } from './cost-figures.ts';
 import { type DrivenTrip, drivenTrips } from './driven.ts';
 import { baseFrom, type ReChalkTree, reChalked, streamsOf, thingsOf, totalsOf, waysOf } from './hauled.ts';
 import { type HaulLoad, loadTable } from './load-table.ts';
-import { bestPlan, type Plan } from './plan/index.ts';
+import { type Plan, plainestPlan } from './plan/index.ts';
 import { planProblem } from './plan-problem.ts';
 import { haulProblems } from './problems.ts';
 import type { ReChalkRow } from './re-chalk.ts';
@@ -163,7 +163,7 @@ export function calcHaul(input: HaulInput): HaulResult {
     baseRoomLb: input.baseRoomLb,
     rates,
   });
-  const plan = bestPlan(problem);
+  const plan = plainestPlan(problem);
   const byId = Object.fromEntries(usable.map((one) => [one.trailer.id, one]));
   const setting = { problem, trailers: byId, places: input.places };
   const loads = loadTable(plan ?? NOTHING, {

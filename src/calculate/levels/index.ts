@@ -1,6 +1,6 @@
 import { COMMON_PRACTICE, type Figure, type FigureInput, figure, given, num } from '../figure.ts';
 import type { Heights, Job, LevelPoint } from '../job.ts';
-import type { OutlineResult } from '../outline/index.ts';
+import type { OutlineResult, StringCorner } from '../outline/index.ts';
 import { thingNamed } from '../parts.ts';
 import type { TopicResult } from '../topic.ts';
 import { finishProblems, noteProblems } from './check-levels.ts';
@@ -30,10 +30,12 @@ type LevelsInput = {
   readonly existing: Job['site']['existing'];
   /** Level, as drawn. */
   readonly plans: OutlineResult['data']['plans'];
+  /** Sharp corners of each slab on the plan. */
+  readonly corners: Readonly<Record<string, readonly StringCorner[]>>;
 };
 
 /** The height of every point above the one datum of the job, as written or as the notes give it. */
-export function calcLevels({ heights, existing, plans }: LevelsInput): LevelsResult {
+export function calcLevels({ heights, existing, plans, corners }: LevelsInput): LevelsResult {
   if (heights === null) return { figures: {}, data: { heightOf: {}, runs: [] }, problems: [] };
   const known = knownHeights(heights);
   const made = heights.closingErrorIn === null ? null : madeOfNotes(heights, known, heights.closingErrorIn);
@@ -50,7 +52,10 @@ export function calcLevels({ heights, existing, plans }: LevelsInput): LevelsRes
       heightOf: Object.fromEntries(Object.entries(points).map(([id, { height }]) => [id, num(height)])),
       runs: made?.reduced.runs ?? [],
     },
-    problems: [...(made?.problems ?? []), ...finishProblems(heights.points, plans.slabs)],
+    problems: [
+      ...(made?.problems ?? []),
+      ...finishProblems(heights.points, plans.slabs, Object.values(corners).flat()),
+    ],
   };
 }
 

@@ -1,7 +1,8 @@
 import { containsPoint, segmentsMeet } from '../../geometry/index.ts';
-import type { Box, Segment } from './boxes.ts';
+import { boundsOfLine } from './boxes.ts';
 import { type DotPrimitive, type LinePrimitive, lineWeightsMm, type TextPrimitive } from './drawing.ts';
-import { facingSideMiddle, gridAround, shapeBox } from './label-places.ts';
+import { gridAround } from './grid-around.ts';
+import { facingSideMiddle, shapeBox } from './label-places.ts';
 import type { LabelTarget } from './label-targets.ts';
 import { balancedLines, wrapText } from './lines.ts';
 import { type Placement, toGround, toPaper } from './paper.ts';
@@ -79,8 +80,4 @@ export function placeLabelOutside(
     ];
   }
   return null;
-}
-
-function boundsOfLine({ from, to }: Segment): Box {
-  return [from, { xIn: to.xIn, yIn: from.yIn }, to, { xIn: from.xIn, yIn: to.yIn }];
 }

@@ -1,10 +1,11 @@
 import { containsPoint, segmentsMeet } from '../../geometry/index.ts';
 import type { LeaderLimits } from './area-labels.ts';
 import { type Block, blockAt, blockBox, blockOf, hookStyle, movedBy, sizes } from './bay-block.ts';
-import { type Box, boxMeetsSegment, type Segment, textBox } from './boxes.ts';
+import { type Box, boundsOfLine, boxMeetsSegment, type Segment, textBox } from './boxes.ts';
 import { placeAround } from './corner-tags.ts';
 import { lineWeightsMm, type PaperPoint, type Primitive, type TextPrimitive } from './drawing.ts';
-import { gridAround, shapeBox } from './label-places.ts';
+import { gridAround } from './grid-around.ts';
+import { shapeBox } from './label-places.ts';
 import { outlineSegments, type Placement, toGround, toPaper } from './paper.ts';
 import type { BayMark, PlanArea } from './plan-view.ts';
 import { isClearOfSymbols, isClearOfTexts, isFree, type Room } from './room.ts';
@@ -78,7 +79,7 @@ function markInside(
   // A place behind a line is in another bay.
   const places = [at, ...gridAround(at, shapeBox(area.outline, placement), stepIn)].filter((place) => {
     const way = { from: at, to: place };
-    return !room.segments.some((segment) => segmentsMeet(way, segment));
+    return !room.segmentsNear(boundsOfLine(way)).some((segment) => segmentsMeet(way, segment));
   });
   for (const shape of ['below', 'beside', 'alone'] as const) {
     for (const size of sizes) {
@@ -110,10 +111,9 @@ function markOutside(
   const enclosed = areas.map(({ outline }) => ({ rings: outline.rings.slice(0, 1) }));
   const isOutside = (corner: PaperPoint) =>
     !enclosed.some((outline) => containsPoint(outline, toGround(placement, corner)));
-  const places = gridAround(at, room.zone, stepIn);
   for (const size of sizes.slice(1)) {
     const block = blockOf(mark, 'beside', size);
-    for (const place of places) {
+    for (const place of gridAround(at, room.zone, stepIn)) {
       // Places are sorted by their distance.
       if (lengthOf({ from: place, to: at }) > limits.mostIn + 2 * block.halfWideIn) break;
       const leader = leaderFrom(block, place, at);

@@ -76,6 +76,11 @@ export function boxMeetsSegment(box: Box, segment: Segment): boolean {
   return isInBox(box, segment.from) || sidesOf(box).some((side) => segmentsMeet(side, segment));
 }
 
+/** The upright box round a line. */
+export function boundsOfLine({ from, to }: Segment): Box {
+  return [from, { xIn: to.xIn, yIn: from.yIn }, to, { xIn: from.xIn, yIn: to.yIn }];
+}
+
 export function isBoxInside(
   inner: Box,
   outer: { leftIn: number; topIn: number; rightIn: number; bottomIn: number },

@@ -57,7 +57,8 @@ export function placeFallTexts(
   room: Room,
 ): readonly TextPrimitive[] {
   return falls.flatMap((fall) => {
-    for (const text of placesBeside(fall, placement)) {
+    if (fall.text === null) return [];
+    for (const text of placesBeside(fall, fall.text, placement)) {
       const box = textBox(text, 0.015);
       if (!isFree(room, box)) continue;
       room.boxes.push(box);
@@ -68,7 +69,7 @@ export function placeFallTexts(
 }
 
 /** Below, above, right and left of the arrow, then farther off. */
-function placesBeside(fall: Fall, placement: Placement): readonly TextPrimitive[] {
+function placesBeside(fall: Fall, slope: string, placement: Placement): readonly TextPrimitive[] {
   const at = toPaper(placement, fall.at);
   const box = fallBox(fall, placement);
   const halfWideIn = Math.max(...box.map(({ xIn }) => xIn - at.xIn));
@@ -87,7 +88,7 @@ function placesBeside(fall: Fall, placement: Placement): readonly TextPrimitive[
         kind: 'text',
         xIn: at.xIn + dxIn,
         yIn: at.yIn + dyIn + baselineDropIn(fallStyle.sizePt),
-        text: fall.text,
+        text: slope,
         anchor,
         ...fallStyle,
         turnDeg: 0,

@@ -1,26 +1,8 @@
 import type { Outline } from '../../geometry/index.ts';
 import type { Box } from './boxes.ts';
 import type { PaperPoint } from './drawing.ts';
+import type { Sides } from './grid-around.ts';
 import { outlineSegments, type Placement } from './paper.ts';
-
-type Sides = {
-  readonly leftIn: number;
-  readonly topIn: number;
-  readonly rightIn: number;
-  readonly bottomIn: number;
-};
-
-/** Grid points within a box, nearest to a point first; the same box always gives the same order. */
-export function gridAround(point: PaperPoint, within: Sides, stepIn: number): PaperPoint[] {
-  const places: (PaperPoint & { offIn: number })[] = [];
-  const first = (edgeIn: number, fromIn: number) => fromIn - Math.floor((fromIn - edgeIn) / stepIn) * stepIn;
-  for (let yIn = first(within.topIn, point.yIn); yIn <= within.bottomIn; yIn += stepIn) {
-    for (let xIn = first(within.leftIn, point.xIn); xIn <= within.rightIn; xIn += stepIn) {
-      places.push({ xIn, yIn, offIn: Math.round(Math.hypot(xIn - point.xIn, yIn - point.yIn) * 1e6) });
-    }
-  }
-  return places.sort((a, b) => a.offIn - b.offIn).map(({ xIn, yIn }) => ({ xIn, yIn }));
-}
 
 /** The sides of a shape on the paper. */
 export function shapeBox(shape: Outline, placement: Placement): Sides {

@@ -3,6 +3,7 @@ import { type LeaderLimits, placeLabelInside, placeLabelOutside } from './area-l
 import { type MarkLimits, placeBayMarks } from './bay-marks.ts';
 import type { Box, Segment } from './boxes.ts';
 import { placeCornerTags } from './corner-tags.ts';
+import { crossedBy } from './crossed.ts';
 import { placeRadii } from './curve-tags.ts';
 import { placeDimensions } from './dimensions.ts';
 import type { Primitive } from './drawing.ts';
@@ -51,6 +52,7 @@ function emptyRoom(view: PlanView, placement: Placement, zone: Room['zone']): Ro
     thinLines: [],
     ticks: [],
     segments,
+    isCrossed: crossedBy(segments, zone),
     segmentsNear: segmentsNear(segments),
     segmentsBut: segmentsBut(segments, placement),
   };
@@ -92,7 +94,8 @@ export function letter(
   const marked = emptyRoom(view, placement, zone);
   const bays = placeBayMarks(view.areas, placement, marked, limits);
   if (bays === null) return null;
-  for (const order of view.falls.length === 0 ? orders : ordersOfHeights) {
+  const isOfHeights = view.falls.length > 0 && view.areas.some(({ corners }) => corners.length > 0);
+  for (const order of isOfHeights ? ordersOfHeights : orders) {
     const room = { ...marked, boxes: [...marked.boxes], thinLines: [...marked.thinLines], ticks: [] };
     const made = letterInOrder(view, targets, placement, room, { order, limits });
     if (made !== null) return { ...made, bays };

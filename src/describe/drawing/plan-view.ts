@@ -36,7 +36,8 @@ export type PhotoPoint = {
 
 /** An arrow that points where water runs. */
 export type Fall = {
-  readonly text: string;
+  /** Beside it; null leaves it alone. */
+  readonly text: string | null;
   /** Its middle. */
   readonly at: Point;
   /** Anticlockwise from right on the plan. */

@@ -160,5 +160,5 @@ function refuseUnknownCharacters({ areas, photoPoints, falls }: PlanView): void 
     for (const { tag } of joints) textWidthIn(tag ?? '', jointTagStyle);
   }
   for (const { text } of photoPoints) textWidthIn(text, photoStyle);
-  for (const { text } of falls) textWidthIn(text, fallStyle);
+  for (const { text } of falls) textWidthIn(text ?? '', fallStyle);
 }

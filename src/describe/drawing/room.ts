@@ -10,6 +10,8 @@ export type Room = {
   readonly symbols: readonly Box[];
   /** Edges and joints. */
   readonly segments: readonly Segment[];
+  /** A quick yes for boxes that some of them run through; a no says nothing. */
+  readonly isCrossed: (box: Box) => boolean;
   /** Of them, those that may meet a box. */
   readonly segmentsNear: (box: Box) => readonly Segment[];
   /** Of them, those that are no edge of an outline and may meet a box. */
@@ -21,7 +23,7 @@ export type Room = {
 };
 
 export function isFree(room: Room, box: Box): boolean {
-  if (!isBoxInside(box, room.zone)) return false;
+  if (!isBoxInside(box, room.zone) || room.isCrossed(box)) return false;
   for (const taken of [room.boxes, room.symbols]) {
     if (taken.some((other) => boxesOverlap(other, box))) return false;
   }

@@ -1,6 +1,8 @@
 import type { Box, Segment } from './boxes.ts';
 
 const CELL_IN = 0.25;
+/** Cells a row: no sheet is so wide that two cells would share a number. */
+const ROW = 1 << 15;
 
 /**
  * Lines of a sheet by the cells of a grid that their bounds touch, so that a box is held only against
@@ -9,27 +11,34 @@ const CELL_IN = 0.25;
  * @returns Of a box: every line that may meet it, and some that do not; a line may come more than once.
  */
 export function segmentsNear(segments: readonly Segment[]): (box: Box) => readonly Segment[] {
-  const cells = new Map<string, Segment[]>();
+  const cells = new Map<number, Segment[]>();
   for (const segment of segments) {
     const { from, to } = segment;
-    for (const key of keysOf([from.xIn, to.xIn], [from.yIn, to.yIn])) {
-      const cell = cells.get(key);
-      if (cell === undefined) cells.set(key, [segment]);
-      else cell.push(segment);
-    }
+    forEachCell([from, to], (cell) => {
+      const known = cells.get(cell);
+      if (known === undefined) cells.set(cell, [segment]);
+      else known.push(segment);
+    });
   }
-  return (box) =>
-    keysOf(
-      box.map(({ xIn }) => xIn),
-      box.map(({ yIn }) => yIn),
-    ).flatMap((key) => cells.get(key) ?? []);
+  return (box) => {
+    const near: Segment[] = [];
+    forEachCell(box, (cell) => {
+      const known = cells.get(cell);
+      if (known !== undefined) near.push(...known);
+    });
+    return near;
+  };
 }
 
-function keysOf(xsIn: readonly number[], ysIn: readonly number[]): string[] {
-  const cellOf = (valueIn: number) => Math.floor(valueIn / CELL_IN);
-  const keys: string[] = [];
-  for (let x = cellOf(Math.min(...xsIn)); x <= cellOf(Math.max(...xsIn)); x += 1) {
-    for (let y = cellOf(Math.min(...ysIn)); y <= cellOf(Math.max(...ysIn)); y += 1) keys.push(`${x} ${y}`);
+function forEachCell(points: readonly Segment['from'][], visit: (cell: number) => void): void {
+  let [left, right, top, bottom] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (const { xIn, yIn } of points) {
+    left = Math.min(left, Math.floor(xIn / CELL_IN));
+    right = Math.max(right, Math.floor(xIn / CELL_IN));
+    top = Math.min(top, Math.floor(yIn / CELL_IN));
+    bottom = Math.max(bottom, Math.floor(yIn / CELL_IN));
   }
-  return keys;
+  for (let row = top; row <= bottom; row += 1) {
+    for (let column = left; column <= right; column += 1) visit(row * ROW + column);
+  }
 }

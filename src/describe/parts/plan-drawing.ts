@@ -39,7 +39,7 @@ export function planDrawing(made: {
   readonly areas: readonly PlanArea[];
   readonly photoPoints: readonly (PhotoPoint & { readonly text: PublicText })[];
   /** None where it is left out. */
-  readonly falls?: readonly (Fall & { readonly text: PublicText })[];
+  readonly falls?: readonly (Fall & { readonly text: PublicText | null })[];
   /** Clockwise from up the plan; null where it was not taken. */
   readonly northDeg: number | null;
   readonly paper: Paper;

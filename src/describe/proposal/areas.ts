@@ -17,6 +17,7 @@ export function areasView(facts: ProposalFacts, words: Words): ProposalView['are
       heading: words.common.drawing.areaPlan(slab.label),
       areas: [slab.plan],
       photoPoints: [],
+      falls: slab.falls.map((fall) => ({ ...fall, text: null })),
       northDeg: null,
       paper: facts.frame.paper,
       width: 'half',
@@ -95,6 +96,7 @@ function slabPoints(slab: Slab, show: Show, words: Words): PublicText[] {
   const say = words.proposal.areas;
   return [
     ...[...new Set(slab.curveRadiiIn.map(show.length))].map(say.curve),
+    ...(slab.falls.length > 0 ? [say.arrows] : []),
     ...(slab.hasFabric ? [say.fabric] : []),
     ...(slab.alongHouseFt > 0 ? [say.house] : []),
     ...(slab.alongStaysFt > 0 ? [say.stays] : []),

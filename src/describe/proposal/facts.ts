@@ -1,6 +1,7 @@
 import type { Coating, Exposure, Finish, Reinforcement, UnitSystem, Use } from '../../calculate/job.ts';
 import type { Price } from '../../calculate/price/index.ts';
 import type { PublicText } from '../../calculate/text.ts';
+import type { Point } from '../../geometry/index.ts';
 import type { FrameFacts } from '../parts/frame.ts';
 import type { PlanArea } from '../parts/plan-drawing.ts';
 
@@ -35,6 +36,8 @@ export type ProposalFacts = {
     readonly alongStaysFt: number;
     readonly note: PublicText | null;
     readonly plan: PlanArea;
+    /** Where water runs on it; none where no heights tell. */
+    readonly falls: readonly { readonly at: Point; readonly towardsRad: number }[];
   }[];
   readonly steps: readonly {
     readonly label: PublicText;

@@ -6,6 +6,7 @@ import { thingNamed } from '../../calculate/parts.ts';
 import type { PublicText } from '../../calculate/text.ts';
 import { cuFtToCuYd } from '../../units/index.ts';
 import type { Words } from '../../words/index.ts';
+import { drawnFalls } from '../parts/drawn-falls.ts';
 import { slabArea } from '../parts/plan-areas.ts';
 import { planDrawing } from '../parts/plan-drawing.ts';
 import { end, row, start, tableOrNull } from '../parts/tables.ts';
@@ -13,9 +14,6 @@ import type { Show } from '../show/index.ts';
 import type { FiguredDrawing, TableView, WorkOrderView } from '../views.ts';
 
 type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
-
-/** Of a slab's falls those are drawn that are on a larger share of it. */
-const LEAST_SHARE_DRAWN = 0.1;
 
 /** New surfaces for the crew; null where no slab has one. */
 export function gradesView(made: Made): WorkOrderView['grades'] {
@@ -48,12 +46,9 @@ function gradesPlan(slabs: readonly GradedSlab[], { job, results, show, words }:
       })),
     })),
     photoPoints: [],
-    falls: slabs.flatMap(({ falls }) => {
-      const wholeSqIn = falls.reduce((sum, { areaSqIn }) => sum + areaSqIn, 0);
-      return falls
-        .filter(({ areaSqIn }) => areaSqIn >= LEAST_SHARE_DRAWN * wholeSqIn)
-        .map(({ at, towardsRad, slope }) => ({ text: show.slope(slope), at, towardsRad }));
-    }),
+    falls: slabs.flatMap(({ falls }) =>
+      drawnFalls(falls).map(({ at, towardsRad, slope }) => ({ text: show.slope(slope), at, towardsRad })),
+    ),
     northDeg: job.site.northDeg,
     paper: job.company.paper,
     width: 'page',

@@ -46,6 +46,7 @@ export const proposal = {
       h`Grooves at most ${spacing} apart, where the slab may crack in a straight line`,
     noJoints: h`None needed at this size`,
     curve: (radius: P) => h`Curved with a radius of ${radius}.`,
+    arrows: h`The arrows on the plan show which way water runs.`,
     fabric: h`A fabric between the ground and the stone keeps the two apart; the stone is as thick as it would be without it.`,
     house: h`Along the house a soft strip keeps the slab free of the wall.`,
     stays: h`Where it meets concrete that stays, a soft strip keeps the two apart.`,

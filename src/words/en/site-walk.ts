@@ -30,7 +30,11 @@ export const siteWalk = {
     },
     stays: {
       heading: 'What stays and must be protected',
-      lines: ['Walls, doors, trees, lids', 'Cracks that are there already: photograph them'],
+      lines: [
+        'Walls, doors, trees, lids',
+        'Steps: each riser from the bottom up, tread, width; what the surface before them does',
+        'Cracks that are there already: photograph them',
+      ],
     },
     build: {
       heading: 'What will be built',

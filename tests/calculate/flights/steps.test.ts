@@ -135,6 +135,15 @@ describe('steps to build', () => {
     ]);
   });
 
+  test('one riser without a landing is a problem, for nothing of it is poured', () => {
+    const one = { rise: { kind: 'taped', riserCount: 1, riserIn: 7 } } as const;
+    expect(calc({ ...one, landingIn: 0 }).problems).toEqual([
+      { code: 'steps-of-nothing', path: 'build.steps.porch.landing', parts: {} },
+    ]);
+    expect(calc(one).problems).toEqual([]);
+    expect(calc({ landingIn: 0 }).problems).toEqual([]);
+  });
+
   test('invariant: the forms and the treads make up the rise, and risers are never above the limit', () => {
     fc.assert(
       fc.property(

@@ -64,7 +64,12 @@ export function graded(made: {
     closingErrorIn: null,
     points: byId(...made.points),
   };
-  const levels = calcLevels({ heights, existing, plans: outline.data.plans });
+  const levels = calcLevels({
+    heights,
+    existing,
+    plans: outline.data.plans,
+    corners: layout.data.corners,
+  });
   return calcGrades({
     heights,
     points: levels.figures.points,

@@ -82,6 +82,17 @@ describe('the new surface of a slab', () => {
     expect(graded({ slabs: [drive], points: inLine }).problems).toHaveLength(1);
   });
 
+  test('a point at a sharp corner that is rounded later counts, one further out does not', () => {
+    const rounded = { corner: 2, by: { kind: 'setback', setbackIn: 36 } } as const;
+    const shape = rectangle(480, 216, { at: { xIn: 0, yIn: 0 }, rounded: [rounded] });
+    const slab = { ...drive, shape };
+    expect(num(driveOf({ slab, points: falling }).slope)).toBeCloseTo(10 / 480, 12);
+    const out = pointsAt({ a: [0, 0, 1200], b: [482, 0, 1190], c: [0, 216, 1200] }, 'finish');
+    expect(graded({ slabs: [slab], points: out }).problems.map(({ code }) => code)).toEqual([
+      'surface-short-of-points',
+    ]);
+  });
+
   test('a point of the neighbour asks for nothing of its own', () => {
     const walk = aSlab({ id: 'walk', shape: rectangle(100, 40, { at: { xIn: 480, yIn: 0 } }) });
     const { problems, data } = graded({ slabs: [drive, walk], points: falling });

@@ -40,12 +40,12 @@ function levels(
   notes: readonly LevelNote[] = [],
   existing: Readonly<Record<string, Existing>> = {},
 ) {
-  return calcLevels({ heights: someHeights(points, notes), existing, plans });
+  return calcLevels({ heights: someHeights(points, notes), existing, plans, corners: {} });
 }
 
 describe('heights of points', () => {
   test('without heights there is nothing', () => {
-    expect(calcLevels({ heights: null, existing: {}, plans })).toEqual({
+    expect(calcLevels({ heights: null, existing: {}, plans, corners: {} })).toEqual({
       figures: {},
       data: { heightOf: {}, runs: [] },
       problems: [],
@@ -225,7 +225,7 @@ describe('points of the finished surface', () => {
     const walk = aSlab({ id: 'walk', shape: rectangle(48, 48, { at: { xIn: 600, yIn: 0 } }) });
     const both = { slabs: { ...plans.slabs, ...outlined(walk).outlines }, existing: {} };
     const heights = someHeights([finish(590, 20)]);
-    const { problems } = calcLevels({ heights, existing: {}, plans: both });
+    const { problems } = calcLevels({ heights, existing: {}, plans: both, corners: {} });
     expect(problems.map((problem) => problem.parts)).toEqual([{ slab: 'walk', by: '10″' }]);
   });
 

@@ -426,14 +426,18 @@ describe('arrows of fall', () => {
     }
   });
 
-  test('a plan without them has no such layer, one with them no radius', () => {
+  test('a plan without them has no such layer; one with heights at its corners has no radius', () => {
     expect(drawPlan(aPlan()).layers.map(({ name }) => name)).not.toContain('falls');
     const rounded = samplePlans['rounded corners'] ?? aPlan();
     const radii = (plan: PlanView) => textsOf(drawPlan(plan)).filter(({ text }) => text.startsWith('R '));
     const [area] = rounded.areas;
     const at = area?.outline.rings[0]?.[0] ?? { xIn: 0, yIn: 0 };
-    expect(radii({ ...rounded, falls: [{ text: 'x', at, towardsRad: 0 }] })).toEqual([]);
-    expect(radii(rounded).length).toBeGreaterThan(0);
+    const bare = [{ text: null, at, towardsRad: 0 }];
+    const corners = [{ text: '1: 100.00 ft', at }];
+    const areas = rounded.areas.map((one) => ({ ...one, corners }));
+    expect(radii({ ...rounded, areas, falls: bare })).toEqual([]);
+    expect(textsOf(drawPlan({ ...rounded, areas, falls: bare }), 'falls')).toEqual([]);
+    expect(radii({ ...rounded, falls: bare }).length).toBeGreaterThan(0);
   });
 });
 

@@ -1,6 +1,7 @@
 export { bestPlan } from './best-plan.ts';
 export { nextPlan } from './next-plan.ts';
 export { baseCapacityLb, emptyLoad } from './options.ts';
+export { plainestPlan } from './plainest-plan.ts';
 export type {
   Plan,
   PlanBase,
