@@ -25,8 +25,22 @@ export function triangulate(points: readonly Point[], edges: readonly Pair[]): r
     if (Math.abs(twiceSqIn) < 2 * NO_AREA_SQ_IN) continue;
     triples.push(twiceSqIn > 0 ? [a, b, c] : [a, c, b]);
   }
-  for (const edge of edges) force(points, triples, edge);
+  // Most lines are edges already, and an edge that stands for a line is not turned for another one.
+  let there = edgeKeys(triples);
+  for (const edge of edges) {
+    if (there.has(keyOf(edge))) continue;
+    force(points, triples, edge);
+    there = edgeKeys(triples);
+  }
   return triples;
+}
+
+function edgeKeys(triples: readonly IndexTriple[]): ReadonlySet<string> {
+  return new Set(triples.flatMap(edgesOfTriple).map(keyOf));
+}
+
+function keyOf([from, to]: Pair): string {
+  return `${from} ${to}`;
 }
 
 /**

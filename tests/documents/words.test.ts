@@ -154,13 +154,24 @@ const VARIANTS: readonly (readonly Edit[])[] = [
     ['job', 'build.slabs.drive.rectangle.length', '20 ft'],
   ],
   [['company', 'rules.panel-long.limit', '1.1']],
-  [['job', 'build.mix.strength', '3000 psi']],
+  // And the drive falls to the house, the pad is steep, the play place has a hollow, and the ramp lies beside
+  // the yard, higher and steeper.
+  [
+    ['job', 'build.mix.strength', '3000 psi'],
+    ['job', 'heights.points.drive-end.height', '101.6 ft'],
+    ['job', 'build.steps.door-steps.landing', '3 ft'],
+    ['job', 'heights.points.pad-3.height', '100.5 ft'],
+    ['job', 'heights.points.plot-middle.height', '101 ft'],
+    ['job', 'build.slabs.ramp.at.0', '54 ft'],
+    ['job', 'heights.points.ramp-1.at.0', '55 ft'],
+    ['job', 'heights.points.ramp-2.at.0', '55 ft'],
+    ['job', 'heights.points.ramp-3.at.0', '62 ft'],
+    ['job', 'heights.points.ramp-3.height', '100 ft'],
+  ],
+  // And the drive hardly falls at all.
   [
     ['job', 'build.mix.air', '3 %'],
-    // Room for three loads of the big box and one of the small one, and only one stream to bring them on.
-    ['job', 'site.base-room', '18 tons'],
-    ['company', 'places.breaker-yard.accepts.0', 'other'],
-    ['company', 'places.breaker-yard.accepts.2', 'green'],
+    ['job', 'heights.points.drive-end.height', '101.15 ft'],
   ],
   [
     ['company', 'production.place.pace', '0.5 yd3 per h'],
@@ -188,19 +199,6 @@ const VARIANTS: readonly (readonly Edit[])[] = [
     ['job', 'build.steps.porch-steps.tread-fall', '5/8 in per ft'],
     ['job', 'build.steps.porch-steps.landing', '30 in'],
     ['job', 'build.steps.porch-steps.room', '9 ft'],
-  ],
-  // A surface that falls to the house, one nearly level, one too steep, and one with a hollow.
-  [['job', 'heights.points.drive-end.height', '102 ft']],
-  [['job', 'heights.points.drive-end.height', '101.1 ft']],
-  [['job', 'heights.points.drive-end.height', '98.7 ft']],
-  [['job', 'heights.points.plot-middle.height', '101 ft']],
-  // The ramp beside the yard, higher and steeper.
-  [
-    ['job', 'build.slabs.ramp.at.0', '54 ft'],
-    ['job', 'heights.points.ramp-1.at.0', '55 ft'],
-    ['job', 'heights.points.ramp-2.at.0', '55 ft'],
-    ['job', 'heights.points.ramp-3.at.0', '62 ft'],
-    ['job', 'heights.points.ramp-3.height', '100 ft'],
   ],
   [['job', 'build.slabs.terrace.rounded-by-chord.2.rise', '5 in']],
   [['job', 'build.slabs.path.strip.line.1.rounded', 'outer']],

@@ -1,7 +1,7 @@
 import { boundsOf, containsPoint, labelPointOf, type Outline, type Point } from '../../geometry/index.ts';
 import type { CoreProblem } from '../../problems/index.ts';
 import { type Figure, figure } from '../figure.ts';
-import type { Heights, Job, Use } from '../job.ts';
+import type { Heights, Job, Slab, Use } from '../job.ts';
 import type { LevelsFigures } from '../levels/index.ts';
 import type { OutlineResult, StringCorner } from '../outline/index.ts';
 import { thingNamed } from '../parts.ts';
@@ -88,7 +88,7 @@ export function calcGrades(input: GradesInput): GradesResult {
   });
   const allThings = Object.keys(input.existing).map((id) => thingNamed(input.plans.existing, id, 'thing'));
   const slabs = made.surfaces.map((one) =>
-    gradedSlab(one, thingNamed(input.corners, one.slab.id, 'slab'), { old, allThings }),
+    gradedSlab(one, thingNamed(input.corners, one.slab.id, 'slab'), { old, allThings, heights }),
   );
   const problems: CoreProblem[] = [...made.problems, ...old.problems];
   return {
@@ -108,7 +108,11 @@ export function calcGrades(input: GradesInput): GradesResult {
 function gradedSlab(
   made: SlabSurface,
   corners: readonly StringCorner[],
-  ground: { readonly old: OldGround; readonly allThings: readonly Outline[] },
+  ground: {
+    readonly old: OldGround;
+    readonly allThings: readonly Outline[];
+    readonly heights: Heights;
+  },
 ): GradedSlab {
   const { slab, outline, surface, points } = made;
   const places: Record<string, Point> = {
@@ -125,7 +129,7 @@ function gradedSlab(
       return [name, { finish, ...digFigures({ slab, finish, existing, gone: part.gone }) }];
     }),
   );
-  const slopes = slopeFigures(made);
+  const slopes = slopesOf(made, ground.heights);
   return {
     ...made,
     places,
@@ -138,6 +142,24 @@ function gradedSlab(
         : { 'deepest-dig': deepest(placeFigures), ...digVolumes(made, parts) }),
     },
   };
+}
+
+type Slopes = ReturnType<typeof slopeFigures>;
+const slopesByOutline = new WeakMap<
+  Outline,
+  { readonly slab: Slab; readonly heights: Heights; readonly slopes: Slopes }
+>();
+
+/**
+ * Where water goes on a slab takes longest of all, and nothing of it follows from what lies below: scenarios
+ * that leave a slab and the heights as they are find it made.
+ */
+function slopesOf(made: SlabSurface, heights: Heights): Slopes {
+  const known = slopesByOutline.get(made.outline);
+  if (known?.slab === made.slab && known.heights === heights) return known.slopes;
+  const slopes = slopeFigures(made);
+  slopesByOutline.set(made.outline, { slab: made.slab, heights, slopes });
+  return slopes;
 }
 
 /** Halfway along and across, or as near to that as there is room. */

@@ -120,7 +120,7 @@ describe('shipped rule sets', () => {
     expect(RULE_SETS.toSorted()).toEqual(['california', 'general', 'maine', 'maryland']);
     const rules = RULE_SETS.flatMap((name) => shippedRules(name));
     for (const rule of rules) expect(rule.source.length, rule.code).toBeGreaterThan(10);
-    expect(rules).toHaveLength(37 + 1 + 1 + 2);
+    expect(rules).toHaveLength(51 + 1 + 1 + 2);
   });
 
   test('limits as meant, in the unit of the figure', () => {
@@ -155,6 +155,20 @@ describe('shipped rule sets', () => {
     ['pour-over-a-day', 'crew.phases.pour.days', 'days', 1, 2],
     ['area-large-for-finishers', 'crew.total.area-per-finisher', 'sq ft', 400, 401],
     ['crew-short-of-people', 'crew.total.people-short', 'each', 0, 1],
+    ['flight-uneven', 'flights.stays.porch.difference', 'in', 0.375, 0.376],
+    ['flight-riser-high', 'flights.stays.porch.highest', 'in', 7.75, 7.76],
+    ['steps-riser-high', 'flights.steps.porch.highest', 'in', 7.75, 7.76],
+    ['steps-uneven', 'flights.steps.porch.difference', 'in', 0.375, 0.376],
+    ['steps-tread-short', 'flights.steps.porch.tread', 'in', 10, 9.99],
+    ['steps-tread-slopes', 'flights.steps.porch.tread-slope', 'ratio', 0.25 / 12, 0.021],
+    ['steps-narrow', 'flights.steps.porch.width', 'in', 36, 35.9],
+    ['steps-landing-short', 'flights.steps.porch.landing', 'in', 36, 35.9],
+    ['steps-handrail', 'flights.steps.porch.risers', 'each', 3, 4],
+    ['steps-long', 'flights.steps.porch.risers', 'each', 6, 7],
+    ['steps-guard', 'flights.steps.porch.rise', 'in', 30, 30.1],
+    ['steps-stride-short', 'flights.steps.porch.stride', 'in', 24, 23.9],
+    ['wall-covered', 'clearances.siding.buried', 'in', 0, 0.1],
+    ['wall-close', 'clearances.siding.short-by', 'in', 0, 0.1],
     ['load-near-payload', 'checks.loads.soil.fullness', 'ratio', 0.95, 0.96],
     ['hauled-late', 'checks.haul.days-late', 'days', 0, 1],
     ['fabric-laps-little', 'base.geotextile.lap', 'in', 12, 11.75],
