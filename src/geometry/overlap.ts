@@ -108,8 +108,15 @@ export function isWithin(
   return byIn > NOISE_IN ? { ok: false, byIn } : { ok: true };
 }
 
+const pathsOfOutline = new WeakMap<Outline, PathsD>();
+
+/** An outline is held against many others: its chords are made once. */
 function pathsOf(outline: Outline): PathsD {
-  return chordPaths(outline, OFF_ARC_IN);
+  const known = pathsOfOutline.get(outline);
+  if (known !== undefined) return known;
+  const paths = chordPaths(outline, OFF_ARC_IN);
+  pathsOfOutline.set(outline, paths);
+  return paths;
 }
 
 function chordPaths(outline: Outline, offArcIn: number): PathsD {

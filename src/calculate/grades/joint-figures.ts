@@ -1,4 +1,6 @@
 import {
+  type Bounds,
+  boundsOf,
   chordsOf,
   climbTowards,
   distanceIn,
@@ -34,8 +36,9 @@ type Station = { readonly at: Point; readonly edge: { readonly from: Point; read
  * other for a foot or more. Null where they do not.
  */
 export function jointFigures(one: SlabSurface, other: SlabSurface): JointFigures | null {
+  const around = boundsOf(other.outline);
   const shared = stationsAlong(one.outline).filter(
-    ({ at }) => distanceToEdgeIn(other.outline, at) <= NEAR_IN,
+    ({ at }) => isNear(around, at) && distanceToEdgeIn(other.outline, at) <= NEAR_IN,
   );
   if (shared.length < 2) return null;
   const lipsIn = shared.map(({ at }) => Math.abs(heightAt(one.surface, at) - heightAt(other.surface, at)));
@@ -83,5 +86,11 @@ function stationsAlong(outline: Outline): readonly Station[] {
         return { at, edge };
       });
     }),
+  );
+}
+
+function isNear({ minXIn, maxXIn, minYIn, maxYIn }: Bounds, { xIn, yIn }: Point): boolean {
+  return (
+    xIn >= minXIn - NEAR_IN && xIn <= maxXIn + NEAR_IN && yIn >= minYIn - NEAR_IN && yIn <= maxYIn + NEAR_IN
   );
 }

@@ -22,7 +22,7 @@ export function flightsTable(made: Made): TableView | null {
   const say = made.words.flights.stays;
   return tableOrNull(
     say.caption,
-    [start(say.flight), start(say.spot), end(say.now), end(say.then), start(say.surface)],
+    [start(say.flight), start(say.spot), end(say.now), end(say.afterwards), start(say.surface)],
     Object.values(made.job.site.flights).flatMap((flight) => spotRows(flight, made)),
   );
 }

@@ -6,7 +6,7 @@ export const flights = {
     spot: 'Seen from below',
     spots: { left: 'Left end', middle: 'Middle', right: 'Right end' },
     now: 'Lowest step now',
-    then: 'Then',
+    afterwards: 'Then',
     surface: 'New surface there',
     asPlanned: 'as planned',
     lower: (size: string) => `at least ${size} lower`,

@@ -67,7 +67,7 @@ export function sharedWays(made: {
     if (!option.place.accepts.includes(stream.stream)) continue;
     const mostLb = capacityLb(option.trailer, stream.looseLbPerCuYd);
     const keyPerLb = option.leastKeysPerLb.get(stream.stream) ?? 0;
-    for (const [set, fillings] of [...bySet]) {
+    for (const [set, fillings] of Array.from(bySet)) {
       const leastKey = leastKeyOf(set | (1 << index), bounds);
       const fuller = fillings.flatMap((filling) =>
         (covers[index] ?? []).flatMap((cover) => {
