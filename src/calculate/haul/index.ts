@@ -40,7 +40,6 @@ export type { HaulLoad } from './load-table.ts';
 export { pieceFits } from './piece.ts';
 export { type ReChalkFigures, type ReChalkRow, thicknessOffsetsIn } from './re-chalk.ts';
 export { type ScheduledTrip, type TripTimes, tripTimes, type WorkingDay } from './schedule.ts';
-export { shareOutLb } from './share-out.ts';
 export type { LoadPiece } from './split.ts';
 export type { HaulStreamFigures } from './stream-figures.ts';
 export { ticketsUsd, ticketUsd } from './ticket.ts';

@@ -1,6 +1,13 @@
 import { baseNeedOf } from './base-need.ts';
 import { type BaseWay, baseWays } from './base-ways.ts';
-import { type Bounds, boundsOf, isWithin, type PricedCover, roughBounds } from './bounds.ts';
+import {
+  type Bounds,
+  boundsOf,
+  isWithin,
+  leastKeyOfCovers,
+  type PricedCover,
+  roughBounds,
+} from './bounds.ts';
 import { closestOf } from './closest.ts';
 import { combined, type Way } from './combine.ts';
 import { tripsOfKey, usdOfKey } from './cost-key.ts';
@@ -36,14 +43,14 @@ export function bestPlan(problem: PlanProblem, limits: PlanLimits = NO_LIMITS): 
     return cheapestFirst(limits.held === stream.stream ? all : unbeatenOptions(all));
   });
   const rough = roughBounds({ streams, options, sharedOptions, base, restKeyOf, limits });
-  const useful = streams.map((stream, index) =>
+  const useful = usefulCovers(streams, rough, (stream, index, bounds) =>
     streamCovers({
       stream,
       options: options[index] ?? [],
       sharedOptions,
       base,
       limits,
-      rough: { bounds: rough, leastKey: rough.leastKeys[index] ?? 0 },
+      rough: { bounds, leastKey: rough.leastKeys[index] ?? 0 },
     }),
   );
   const bounds = boundsOf({ covers: useful, base, restKeyOf, limits });
@@ -55,6 +62,26 @@ export function bestPlan(problem: PlanProblem, limits: PlanLimits = NO_LIMITS): 
     bounds,
   );
   return best && planOf(best, problem, options);
+}
+
+/**
+ * The covers of each stream. The lightest comes first: whole loads cost it most beyond its parts of loads,
+ * and the others may be so much less dear.
+ */
+function usefulCovers(
+  streams: readonly PlanStream[],
+  rough: Bounds,
+  coversOf: (stream: PlanStream, index: number, bounds: Bounds) => readonly PricedCover[],
+): readonly (readonly PricedCover[])[] {
+  const covers = new Map<number, readonly PricedCover[]>();
+  let { slackKey } = rough;
+  const lightestFirst = [...streams.entries()].sort(([, one], [, other]) => one.weightLb - other.weightLb);
+  for (const [index, stream] of lightestFirst) {
+    const found = coversOf(stream, index, { ...rough, slackKey });
+    covers.set(index, found);
+    slackKey -= Math.max(0, leastKeyOfCovers(found, rough.baseKeyPerLb) - (rough.leastKeys[index] ?? 0));
+  }
+  return streams.map((_, index) => covers.get(index) ?? []);
 }
 
 /** All ways that are within the bounds and that no other one beats. */

@@ -44,7 +44,7 @@ export function boundsOf(made: {
   if (covers.some((ofStream) => ofStream.length === 0)) return null;
   return boundsBy(base, {
     knownKeyAt: (price) => Math.min(mostKeyOf(limits), planKeyAt(price, made)),
-    leastKeysAt: (price) => covers.map((ofStream) => leastOf(ofStream, price)),
+    leastKeysAt: (price) => covers.map((ofStream) => leastKeyOfCovers(ofStream, price)),
   });
 }
 
@@ -120,24 +120,60 @@ export function leastKeyPerLb(
   );
 }
 
-/** Loads of one option, with the last one of any: not the cheapest covers, but some. */
+/**
+ * Full loads of one option, some of them with base where others come back empty, and the last one of any:
+ * not the cheapest covers, but some.
+ */
 function simpleCovers(weightLb: number, options: readonly Option[]): readonly PricedCover[] {
   return options.flatMap((most) => {
-    const count = Math.ceil(weightLb / most.capacityLb - 1e-9);
-    const restLb = weightLb - (count - 1) * most.capacityLb;
-    return options.flatMap((last): PricedCover[] => {
-      if (last.capacityLb < restLb * (1 - 1e-9)) return [];
-      const counts = options.map((option) => (option === most ? count - 1 : 0) + (option === last ? 1 : 0));
-      const fullKey = (count - 1) * (most.fixedKey + keyOfWeight(most, most.capacityLb));
-      const baseLb = (count - 1) * most.baseLb + last.baseLb;
-      const leastBaseLb = Math.min(
-        ...[most.baseLb, last.baseLb].filter((lb) => lb > 0),
-        Number.POSITIVE_INFINITY,
-      );
-      const key = fullKey + last.fixedKey + keyOfWeight(last, restLb);
-      return [{ key, restLb: 0, restKeyAt: () => 0, baseLb, leastBaseLb, counts }];
-    });
+    const fullCount = Math.ceil(weightLb / most.capacityLb - 1e-9) - 1;
+    const restLb = weightLb - fullCount * most.capacityLb;
+    const lasts = options.filter(({ capacityLb }) => capacityLb >= restLb * (1 - 1e-9));
+    const otherWay = options.find((option) => isOtherWayBack(option, most));
+    const counts = otherWay === undefined ? [0] : Array.from({ length: fullCount + 1 }, (_, count) => count);
+    return counts.flatMap((otherCount) =>
+      lasts.map((last) =>
+        coverOf({
+          options,
+          restLb,
+          last,
+          full: new Map([
+            [most, fullCount - otherCount],
+            ...(otherWay === undefined ? [] : [[otherWay, otherCount] as const]),
+          ]),
+        }),
+      ),
+    );
   });
+}
+
+function isOtherWayBack(option: Option, other: Option): boolean {
+  const { trailer, place, withBase } = option;
+  return trailer.id === other.trailer.id && place.id === other.place.id && withBase !== other.withBase;
+}
+
+function coverOf(made: {
+  readonly options: readonly Option[];
+  /** So many full loads of each. */
+  readonly full: ReadonlyMap<Option, number>;
+  readonly last: Option;
+  readonly restLb: number;
+}): PricedCover {
+  const { options, full, last, restLb } = made;
+  const counts = options.map((option) => (full.get(option) ?? 0) + (option === last ? 1 : 0));
+  const bringing = options.filter(({ baseLb }, index) => baseLb > 0 && (counts[index] ?? 0) > 0);
+  const fullKey = [...full].reduce(
+    (sum, [option, count]) => sum + count * (option.fixedKey + keyOfWeight(option, option.capacityLb)),
+    0,
+  );
+  return {
+    key: fullKey + last.fixedKey + keyOfWeight(last, restLb),
+    restLb: 0,
+    restKeyAt: () => 0,
+    baseLb: options.reduce((sum, { baseLb }, index) => sum + baseLb * (counts[index] ?? 0), 0),
+    leastBaseLb: Math.min(Number.POSITIVE_INFINITY, ...bringing.map(({ baseLb }) => baseLb)),
+    counts,
+  };
 }
 
 /** Whether something that covers some streams may be in the best plan. */
@@ -162,7 +198,8 @@ function mostBroughtLb(base: BaseNeed): number {
   return Math.min(base.roomLb, base.needLb + base.mostLoadLb);
 }
 
-function leastOf(covers: readonly PricedCover[], baseKeyPerLb: number): number {
+/** The least that a cover of these costs, less the base that it brings at this price. */
+export function leastKeyOfCovers(covers: readonly PricedCover[], baseKeyPerLb: number): number {
   return covers.reduce(
     (least, { key, restKeyAt, baseLb }) =>
       Math.min(least, key + restKeyAt(baseKeyPerLb) - baseKeyPerLb * baseLb),

@@ -38,6 +38,8 @@ export function wholeCovers(made: {
   readonly mostOf: (option: Option) => number;
   /** Whether trips for base alone are held back, so that a load may go for its base alone. */
   readonly mustBringBase: boolean;
+  /** What a pound costs at the least on further loads. */
+  readonly elsewhereKeyPerLb: number;
   /** Whether so many trips may be part of the best plan, with so much still to carry. */
   readonly mayHelp: (way: { key: number; baseLb: number }, restLb: number) => boolean;
 }): readonly Cover[] {
@@ -73,7 +75,12 @@ export function wholeCovers(made: {
     });
     const hopeful = grown.filter((label) =>
       made.mayHelp(
-        { key: label.fixedKey, baseLb: label.baseLb },
+        {
+          key:
+            label.fixedKey +
+            leastVaryingKey(label, { weightLb, rates, elsewhereKeyPerLb: made.elsewhereKeyPerLb }),
+          baseLb: label.baseLb,
+        },
         Math.max(0, weightLb - (label.upToRateLb.at(-1) ?? 0)),
       ),
     );
@@ -117,6 +124,22 @@ function withOneMore(made: {
     leastBaseLb: option.baseLb > 0 ? Math.min(label.leastBaseLb, option.baseLb) : label.leastBaseLb,
     counts: label.counts.map((count, at) => (at === index ? count + 1 : count)),
   };
+}
+
+/** What the weight on these loads adds to their fees at the least: a pound that is dear there may go elsewhere. */
+function leastVaryingKey(
+  label: Label,
+  made: {
+    readonly weightLb: number;
+    readonly rates: readonly number[];
+    readonly elsewhereKeyPerLb: number;
+  },
+): number {
+  const { weightLb, rates, elsewhereKeyPerLb } = made;
+  const usdPerLb = Math.max(0, elsewhereKeyPerLb) / costKey(1, 0);
+  const carriedLb = Math.min(weightLb, label.upToRateLb.at(-1) ?? 0);
+  const cappedRates = rates.map((rate) => Math.min(rate, usdPerLb));
+  return costKey(varyingUsd(label, carriedLb, cappedRates), 0);
 }
 
 /** The part of the fees that grows with the weight, at the least [$]. */

@@ -30,7 +30,13 @@ export function streamCovers(made: {
       isWithin({ key: way.key + restKeyPerLb * restLb, baseLb: way.baseLb }, rough.leastKey, rough.bounds);
   };
   const whole = unbeatenWays(
-    wholeCovers({ ...carried, mostOf, mustBringBase: limits.holdsBase, mayHelp: mayHelp([]) }),
+    wholeCovers({
+      ...carried,
+      mostOf,
+      mustBringBase: limits.holdsBase,
+      elsewhereKeyPerLb: leastKeyPerLb({ stream, options, sharedOptions: [] }, rough.bounds.baseKeyPerLb),
+      mayHelp: mayHelp([]),
+    }),
     base,
   );
   const mostRestLb = mostSharedLb(sharedOptions, stream);
