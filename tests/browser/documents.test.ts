@@ -21,7 +21,7 @@ const JOBS = inject('demoJobs');
 /** Pages each document may take: a demo job that needs more has lost its shape. */
 const MOST_PAGES = {
   'homeowner/proposal': 9,
-  'office/work-order': 16,
+  'office/work-order': 18,
   'office/materials': 5,
   'office/safety': 6,
   'office/calculation': 40,
@@ -260,7 +260,9 @@ describe.each(IDS)('the loads of %s', (id) => {
       const texts = pdfNamed(`${id}/${document}`).pages.map(textOfPage);
       const headAndMore = texts.filter((text) => text.includes(head));
       for (const row of rows) {
-        const carrying = texts.filter((text) => text.includes(row));
+        // Another table may have a row of totals that begins like this one's.
+        const within = row === rows.at(-1) ? headAndMore : texts;
+        const carrying = within.filter((text) => text.includes(row));
         expect(carrying, `${row} on a page of ${document}`).not.toHaveLength(0);
         for (const text of carrying) {
           expect(headAndMore, `${row} below a head in ${document}`).toContain(text);

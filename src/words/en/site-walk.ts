@@ -25,14 +25,13 @@ export const siteWalk = {
     },
     existing: {
       heading: 'What is there and goes',
-      hint: 'Thickness: dig at an edge and measure, or write "assumed" and the most it may be. Steel: look at a crack or a broken edge. Note paint, sealer, tile and soil stuck below. Of a planter or column: walls, height, footing, what is inside.',
+      hint: 'Thickness: dig at an edge, or write "assumed" and the most it may be. Steel: look at a broken edge. Note what lies on it; of a planter its walls.',
       columns: ['Thing', 'Length', 'Width', 'Thick', 'Measured?', 'Steel', 'Edges that stay'],
     },
     stays: {
       heading: 'What stays and must be protected',
       lines: [
-        'Walls, doors, trees, lids',
-        'Steps: each riser from the bottom up, tread, width; what the surface before them does',
+        'Walls, doors, trees, lids; steps: each riser from the bottom up, tread, width',
         'Cracks that are there already: photograph them',
       ],
     },
