@@ -17,7 +17,7 @@ export type JobResults = Work & {
   readonly checks: CheckedFigures;
   /** By machine that works here and says what it weighs. */
   readonly tieDowns: Readonly<Record<string, TieDownFigures>>;
-  /** Null where there is no plan of trips. */
+  /** Null where there is no plan of trips, or nobody asked. */
   readonly why: HaulWhyFigures | null;
   /** Every figure, by topic; a figure's id is its path in here. */
   readonly figures: Readonly<Record<string, FigureTree>>;
@@ -30,9 +30,10 @@ export type CalculatedJob =
 /**
  * Calculates a job. Pure: no files, no clock, nothing random; the same job gives the same results.
  *
+ * @param asked.why Whether other plans of trips are looked for too; they take longer than all the rest.
  * @returns `results: null` where an outline cannot be closed, so that nothing follows from it.
  */
-export function calculateJob(job: Job): CalculatedJob {
+export function calculateJob(job: Job, asked: { readonly why: boolean } = { why: true }): CalculatedJob {
   const topics = newTopics();
   const { work, problems } = calcWork(job, topics);
   if (work === null) return { results: null, problems };
@@ -56,7 +57,7 @@ export function calculateJob(job: Job): CalculatedJob {
     tasks: work.crew.figures.tasks,
   });
   const { planned } = haul.data;
-  const why = planned === null ? null : haulWhy(planned, job.company);
+  const why = planned === null || !asked.why ? null : haulWhy(planned, job.company);
   const figures = figuresByTopic({ ...work, hidden, bays, checks, tieDowns, why });
   const rules = evaluateRules({
     rules: job.rules,

@@ -8,7 +8,7 @@ import { straightened } from './tessellate.ts';
 import { triangulate } from './triangulate.ts';
 
 /** Chords this near their arcs [in]: finer than water on concrete can tell. */
-const OFF_ARC_IN = 1 / 4;
+const OFF_ARC_IN = 1;
 /** Points nearer than this are one [in]. */
 const ONE_POINT_IN = 1e-3;
 /** A hollow of less is noise [in]. */

@@ -19,7 +19,7 @@ export type Slice = {
 const SUM_OFF_SQ_IN = 0.5;
 
 /** A label stands far from every arc: it can do with coarse chords [in]. */
-const LABEL_OFF_ARC_IN = 1 / 2;
+const LABEL_OFF_ARC_IN = 2;
 
 /**
  * Cuts an outline by parallel lines, square to a direction, into slices of given areas that follow each

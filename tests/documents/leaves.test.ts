@@ -5,6 +5,7 @@ import { renderOne } from '../../src/render/index.ts';
 import { changedText } from '../support/change-leaf.ts';
 import { documentsOf, testLeaves } from '../support/leaf-tests.ts';
 import { FULL_JOB, PROJECT_DIR, TEST_JOBS } from '../support/project.ts';
+import { isFullRun } from '../support/property-runs.ts';
 import { aRenderer } from '../support/render.ts';
 import { instancesOf, type SchemaLeaf, schemaLeaves } from '../support/schema-leaves.ts';
 import { type Leaf, leavesOf, readTrees, type Tree, withLeaf } from '../support/trees.ts';
@@ -21,6 +22,9 @@ const companyLeaves = schemaLeaves('company');
 const allJobLeaves = schemaLeaves('job');
 const overrideLeaves = allJobLeaves.filter(({ path }) => path[0] === 'company');
 const jobLeaves = allJobLeaves.filter(({ path }) => path[0] !== 'company');
+
+/** Keys that slabs and what is there share by name alone. */
+const NOT_OF_SHAPES = new Set(['label', 'thickness']);
 
 const bench = aWorkbench(FULL_JOB);
 afterAll(() => bench.remove());
@@ -78,4 +82,16 @@ function plain(job: PreparedJob['job']): unknown {
   );
 }
 
-testLeaves('job', jobLeaves);
+/**
+ * What is there and what will be take the same shapes, by the same part of the schema and the same code: those
+ * of what is there are tried in the long run, and the others in every run.
+ */
+const shapes = new Set(
+  jobLeaves.flatMap(({ path, name }) =>
+    path[1] === 'slabs' && !NOT_OF_SHAPES.has(path[3] ?? '')
+      ? [name.replace('build.slabs', 'site.existing')]
+      : [],
+  ),
+);
+
+testLeaves('job', jobLeaves, isFullRun ? jobLeaves : jobLeaves.filter(({ name }) => !shapes.has(name)));

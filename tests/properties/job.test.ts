@@ -83,7 +83,7 @@ function jobOf(from: Job, made: Sizes, changes: Partial<Slab> = {}): Job {
 
 /** @throws {Error} If the job has a problem. */
 function resultsOf(job: Job): JobResults {
-  const { results, problems } = calculateJob(job);
+  const { results, problems } = calculateJob(job, { why: false });
   if (results === null || problems.length > 0) throw new Error(JSON.stringify(problems));
   return results;
 }
