@@ -168,7 +168,7 @@ export function testLeaves(
   describe(`each leaf of the ${side} changes a document`, () => {
     const trees = readTrees(TEST_JOBS, FULL_JOB);
     const withoutHidden = withoutLeaf(trees, 'price.hidden');
-    const bench = aWorkbench(FULL_JOB);
+    const bench = aWorkbench(FULL_JOB, { why: false });
     afterAll(() => bench.remove());
     let renderer: Renderer;
     beforeAll(() => {

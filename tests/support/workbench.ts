@@ -21,7 +21,7 @@ export type Workbench = {
  * value differ in nothing else, not even in the lines the calculation sheet names. What did not
  * change since the last job is not read again.
  */
-export function aWorkbench(id: string): Workbench {
+export function aWorkbench(id: string, asked: Parameters<typeof calculateJob>[1] = { why: true }): Workbench {
   const root = mkdtempSync(join(tmpdir(), 'workbench-'));
   const rules = readRules();
   const readAt = <T>(folder: string, file: string, read: (folder: string) => T) => {
@@ -43,7 +43,7 @@ export function aWorkbench(id: string): Workbench {
       const company = companyOf(trees.company);
       const { job, origins, problems } = resolveJob(jobOf(trees.job), company, rules);
       if (job === null) throw new Error(showProblems([...rules.problems, ...company.problems, ...problems]));
-      const { results, problems: found } = calculateJob(job);
+      const { results, problems: found } = calculateJob(job, asked);
       if (results === null || found.length > 0) throw new Error(JSON.stringify(found));
       return { job, origins, results };
     },
