@@ -29,7 +29,9 @@ function applyEdit(job: Job, edit: JobEdit): Job {
       return withExisting(job, {
         ...old,
         thicknessIn: old.thicknessIn + edit.byIn,
-        thickestIn: old.thickestIn === null ? null : old.thickestIn + edit.byIn,
+        // It has been seen: what was hauled for being unknown is not charged once more.
+        thicknessIs: 'measured',
+        thickestIn: null,
       });
     }
     case 'steel-found':

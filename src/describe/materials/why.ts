@@ -21,7 +21,7 @@ export function whyTable({ job, results, show, words }: Made): TableView | null 
           },
         ]),
     ...Object.entries(only).map(([id, other]) => ({
-      what: say.only(thingNamed(job.company.trailers, id, 'trailer').label),
+      what: say.alone(thingNamed(job.company.trailers, id, 'trailer').label),
       other,
     })),
     ...(noReserve === undefined

@@ -1,5 +1,5 @@
 import { TASK_OF } from '../../calculate/breaking/index.ts';
-import type { DayTask, Phase, WorkDay } from '../../calculate/crew/index.ts';
+import type { DayTask, WorkDay } from '../../calculate/crew/index.ts';
 import { type Figure, num } from '../../calculate/figure.ts';
 import type { JobResults } from '../../calculate/index.ts';
 import type { Job } from '../../calculate/job.ts';
@@ -69,7 +69,7 @@ function dayFacts(made: Made, parts: readonly WorkDay[]): readonly FactView[] {
     parts.flatMap(({ tasks }) => tasks),
     words,
   );
-  const arrives = parts.flatMap(({ phase }) => arrivals(made, phase));
+  const arrives = parts.flatMap((part) => arrivals(made, part));
   return [
     { label: say.crew, value: crew.join(', ') },
     { label: say.hours, value: say.hoursValue(show.hours(laborHr), job.plan.crew.length) },
@@ -126,7 +126,7 @@ function machinesOf(job: Job, tasks: readonly DayTask[], words: Words): readonly
   return [...new Set(texts)];
 }
 
-function arrivals({ job, results, show, words }: Made, phase: Phase): readonly string[] {
+function arrivals({ job, results, show, words }: Made, { phase, on }: WorkDay): readonly string[] {
   const say = words.workOrder.day;
   const { suppliers } = job.company;
   if (phase === 'pour') {
@@ -135,7 +135,9 @@ function arrivals({ job, results, show, words }: Made, phase: Phase): readonly s
       ? [say.truckArrives(suppliers.concrete.label, show.volume(num(results.concrete.figures.truck.order)))]
       : [say.bagsArrive(show.count(num(results.concrete.figures.bags.count)))];
   }
-  if (phase !== 'base-and-forms') return [];
+  // Once, on the first of its days: a second line would be a second order.
+  const first = results.crew.data.days.find((day) => day.phase === 'base-and-forms');
+  if (first?.on !== on || phase !== 'base-and-forms') return [];
   // Fetched base rides back on the trailer and is no arrival of its own.
   const broughtLb = results.haul.data.deliveredLb;
   return broughtLb > 0 ? [say.baseArrives(show.tons(broughtLb))] : [];

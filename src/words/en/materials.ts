@@ -97,7 +97,7 @@ export const materials = {
     plan: 'As planned: no other plan costs less',
     second: 'The next best plan',
     asCheap: 'Another plan, as cheap',
-    only: (trailer: string) => `With the ${trailer} alone`,
+    alone: (trailer: string) => `With the ${trailer} alone`,
     noReserve: (reserve: string) => `If no reserve were kept (${reserve} on each load)`,
   },
   places: {

@@ -65,15 +65,14 @@ describe('a thickness that nobody has seen', () => {
     expect(perLoad === undefined ? null : num(perLoad)).toBe(130);
   });
 
-  test('found thicker, both ends of the range move; an end that nobody gave stays open', () => {
-    const job = (thickestIn: number | null) =>
-      ({ site: { existing: { drive: anExisting({ ...ASSUMED, thickestIn }) } } }) as unknown as Job;
-    const edited = (thickestIn: number | null) => {
-      const { site } = applyEdits(job(thickestIn), [{ edit: 'thicker-existing', of: 'drive', byIn: 1.5 }]);
-      return site.existing['drive'];
-    };
-    expect(edited(6)).toMatchObject({ thicknessIn: 5.5, thickestIn: 7.5 });
-    expect(edited(null)).toMatchObject({ thicknessIn: 5.5, thickestIn: null });
+  test('found thicker, it is known: loads are planned for what was found, not for an inch more', () => {
+    const job = { site: { existing: { drive: anExisting(ASSUMED) } } } as unknown as Job;
+    const { site } = applyEdits(job, [{ edit: 'thicker-existing', of: 'drive', byIn: 1 }]);
+    const found = site.existing['drive'];
+    expect(found).toMatchObject({ thicknessIn: 5, thicknessIs: 'measured', thickestIn: null });
+    expect(num(torn(found).figures['load-thickness'])).toBe(5);
+    // Which is what loads were planned for while nobody knew.
+    expect(num(torn(ASSUMED).figures['load-thickness'])).toBe(5);
   });
 
   test.each([
