@@ -40,7 +40,8 @@ function idealLb(weightLb: number, loads: readonly EmptyLoad[]): readonly number
     });
     const roomLb = roomsLb.reduce((sum, lb) => sum + lb, 0);
     if (roomLb === 0) continue;
-    const shareRatio = Math.min(1, leftLb / roomLb);
+    // What is left once all is laid is noise of either sign.
+    const shareRatio = Math.min(1, Math.max(0, leftLb / roomLb));
     filled = filled.map((lb, index) => lb + (roomsLb[index] ?? 0) * shareRatio);
     leftLb -= roomLb * shareRatio;
   }
@@ -61,10 +62,9 @@ function inSteps(
       whole[index] = (whole[index] ?? 0) + stepLb;
   }
   const restLb = leftOf();
-  const roomiest = loads.reduce(
-    (best, { capacityLb }, index) =>
-      capacityLb - (whole[index] ?? 0) > (loads[best]?.capacityLb ?? 0) - (whole[best] ?? 0) ? index : best,
-    0,
-  );
-  return whole.map((lb, index) => (index === roomiest ? lb + restLb : lb));
+  // What is missing goes where most room is; what noise has laid too much comes off the heaviest.
+  const worthOf = (index: number) =>
+    restLb < 0 ? (whole[index] ?? 0) : (loads[index]?.capacityLb ?? 0) - (whole[index] ?? 0);
+  const taker = loads.reduce((best, _, index) => (worthOf(index) > worthOf(best) ? index : best), 0);
+  return whole.map((lb, index) => (index === taker ? lb + restLb : lb));
 }
