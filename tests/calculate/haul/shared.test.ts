@@ -150,6 +150,15 @@ describe('why the trips are as they are', () => {
     expect(why['no-reserve'] && num(why['no-reserve'].trips)).toBe(3);
   });
 
+  test('without its reserve a trailer carries more: 28,800 lb are three loads of 9,800 and four of 9,500', () => {
+    const existing = [anExisting({ shape: rectangle(28.8, 20) })];
+    const { planned } = haul({ existing, loadReserveLb: 300 }).data;
+    if (planned === null) throw new Error('there is no plan');
+    const fleet = { trailers: byId([LONG_BOX]), towVehicle: aTruck(), loadReserveLb: 300 };
+    const why = haulWhy(planned, fleet);
+    expect([why.plan.trips, why['no-reserve']?.trips].map((one) => one && num(one))).toEqual([4, 3]);
+  });
+
   test('one trailer and no reserve leave nothing to compare with', () => {
     const { planned } = haul().data;
     if (planned === null) throw new Error('there is no plan');

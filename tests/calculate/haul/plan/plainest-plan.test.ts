@@ -1,0 +1,33 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { bestPlan, type Plan, plainestPlan } from '../../../../src/calculate/haul/plan/index.ts';
+import { runCount } from '../../../support/property-runs.ts';
+import { smallProblem } from './small-problems.ts';
+
+const SEED = 20_261_126;
+
+function trailersOf(plan: Plan | null): ReadonlySet<string> {
+  const trips =
+    plan === null ? [] : [...plan.byStream.flatMap((one) => one.trips), ...plan.shared, ...plan.baseTrips];
+  return new Set(trips.map(({ trailer }) => trailer));
+}
+
+test(`the plainest plan is as good as the best, and has one trailer where one does it (seed ${SEED})`, () => {
+  let spared = 0;
+  fc.assert(
+    fc.property(smallProblem({ rebates: true, mixed: true, base: true }), (problem) => {
+      const best = bestPlan(problem);
+      const plain = plainestPlan(problem);
+      expect([plain?.costUsd, plain?.tripCount]).toEqual([best?.costUsd, best?.tripCount]);
+      const oneDoes = problem.trailers.some((trailer) => {
+        const alone = bestPlan({ ...problem, trailers: [trailer] });
+        return best !== null && alone?.costUsd === best.costUsd && alone.tripCount === best.tripCount;
+      });
+      if (oneDoes) expect(trailersOf(plain).size).toBeLessThanOrEqual(1);
+      if (trailersOf(best).size > trailersOf(plain).size) spared += 1;
+    }),
+    { numRuns: runCount(200), seed: SEED },
+  );
+  // Else the case that this is for never came up.
+  expect(spared).toBeGreaterThan(0);
+});
