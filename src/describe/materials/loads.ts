@@ -84,6 +84,7 @@ export function loadNotes(made: Made): readonly string[] {
     ...paceNote(made),
     ...assumedNotes(made),
     say.weigh,
+    say.tarp,
     ...trailersUsed(job, results).map((id) =>
       say.governs(
         thingNamed(job.company.trailers, id, 'trailer').label,
@@ -92,7 +93,6 @@ export function loadNotes(made: Made): readonly string[] {
       ),
     ),
     ...commercialNotes(made),
-    say.tarp,
   ];
 }
 
