@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { type Figure, figure, num } from '../../src/calculate/figure.ts';
-import type { Slab, TapedShape } from '../../src/calculate/job.ts';
+import type { Existing, Slab, TapedShape } from '../../src/calculate/job.ts';
 import { calcOutline } from '../../src/calculate/outline/index.ts';
 import type { PublicText } from '../../src/calculate/text.ts';
 import { runCount } from '../support/property-runs.ts';
@@ -25,6 +25,25 @@ export function aSlab(changed: Partial<Slab> = {}): Slab {
     shortBoard: 'drop-base',
     note: null,
     crewNote: null,
+    ...changed,
+  };
+}
+
+/** An old slab as big as {@link aSlab}, of plain concrete 4 in thick, with one thing changed. */
+export function anOldSlab(changed: Partial<Existing> = {}): Existing {
+  return {
+    id: 'old',
+    label: 'Old slab' as PublicText,
+    shape: rectangle(480, 216),
+    material: 'concrete',
+    thicknessIn: 4,
+    thicknessIs: 'measured',
+    thickestIn: null,
+    coating: null,
+    soilStuckIn: 0,
+    steel: 'none',
+    breakOut: 'breaker',
+    unitWeightLbPerCuFt: null,
     ...changed,
   };
 }

@@ -6,10 +6,11 @@ import { thingNamed } from '../../calculate/parts.ts';
 import type { PublicText } from '../../calculate/text.ts';
 import type { Words } from '../../words/index.ts';
 import { existingAreas } from '../parts/plan-areas.ts';
-import { type PlanArea, planDrawing } from '../parts/plan-drawing.ts';
+import type { PlanArea } from '../parts/plan-drawing.ts';
 import { end, row, start, tableOrNull } from '../parts/tables.ts';
 import type { Show } from '../show/index.ts';
 import type { FiguredDrawing, TableView, WorkOrderView } from '../views.ts';
+import { crewPlan } from './crew-plan.ts';
 
 type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 
@@ -27,23 +28,19 @@ export function baysView(made: Made): WorkOrderView['bays'] {
 }
 
 function bayPlan(made: Made): FiguredDrawing {
-  const { job, results, show, words } = made;
+  const { job, results, words } = made;
   const { bays } = results.bays.data;
   const cut = new Set(bays.map(({ existingId }) => existingId));
   const things = Object.values(job.site.existing).filter(({ id }) => cut.has(id));
   const areas = existingAreas({ ...job, site: { ...job.site, existing: byId(things) } }, results);
-  return planDrawing({
-    id: 'work-order-bays',
-    heading: words.common.drawing.bayPlan,
-    areas: areas.map((area, index) => withBays(area, things[index]?.id ?? '', made)),
-    photoPoints: [],
-    northDeg: job.site.northDeg,
-    paper: job.company.paper,
-    width: 'page',
-    system: job.unitSystem,
-    show,
-    words,
-  });
+  return crewPlan(
+    {
+      id: 'work-order-bays',
+      heading: words.common.drawing.bayPlan,
+      areas: areas.map((area, index) => withBays(area, things[index]?.id ?? '', made)),
+    },
+    made,
+  );
 }
 
 function byId<T extends { readonly id: string }>(things: readonly T[]): Readonly<Record<string, T>> {

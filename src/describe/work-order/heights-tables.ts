@@ -8,10 +8,10 @@ import { cuFtToCuYd } from '../../units/index.ts';
 import type { Words } from '../../words/index.ts';
 import { drawnFalls } from '../parts/drawn-falls.ts';
 import { slabArea } from '../parts/plan-areas.ts';
-import { planDrawing } from '../parts/plan-drawing.ts';
 import { end, row, start, tableOrNull } from '../parts/tables.ts';
 import type { Show } from '../show/index.ts';
 import type { FiguredDrawing, TableView, WorkOrderView } from '../views.ts';
+import { crewPlan } from './crew-plan.ts';
 
 type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 
@@ -29,33 +29,30 @@ export function gradesView(made: Made): WorkOrderView['grades'] {
   };
 }
 
-function gradesPlan(slabs: readonly GradedSlab[], { job, results, show, words }: Made): FiguredDrawing {
+function gradesPlan(slabs: readonly GradedSlab[], made: Made): FiguredDrawing {
+  const { results, show, words } = made;
   const say = words.common.drawing;
-  return planDrawing({
-    id: 'work-order-grades',
-    heading: say.gradesPlan,
-    areas: slabs.map(({ slab, places, figures }) => ({
-      ...slabArea(results, slab),
-      joints: [],
-      corners: cornersOf(places).map(([name, number]) => ({
-        text: say.cornerHeight(
-          number as PublicText,
-          show.height(num(thingNamed(figures.places, name, 'place').finish)),
-        ),
-        at: thingNamed(places, name, 'place'),
+  return crewPlan(
+    {
+      id: 'work-order-grades',
+      heading: say.gradesPlan,
+      areas: slabs.map(({ slab, places, figures }) => ({
+        ...slabArea(results, slab),
+        joints: [],
+        corners: cornersOf(places).map(([name, number]) => ({
+          text: say.cornerHeight(
+            number as PublicText,
+            show.height(num(thingNamed(figures.places, name, 'place').finish)),
+          ),
+          at: thingNamed(places, name, 'place'),
+        })),
       })),
-    })),
-    photoPoints: [],
-    falls: slabs.flatMap(({ falls }) =>
-      drawnFalls(falls).map(({ at, towardsRad, slope }) => ({ text: show.slope(slope), at, towardsRad })),
-    ),
-    northDeg: job.site.northDeg,
-    paper: job.company.paper,
-    width: 'page',
-    system: job.unitSystem,
-    show,
-    words,
-  });
+      falls: slabs.flatMap(({ falls }) =>
+        drawnFalls(falls).map(({ at, towardsRad, slope }) => ({ text: show.slope(slope), at, towardsRad })),
+      ),
+    },
+    made,
+  );
 }
 
 /** Names of the places at corners, each with the number of its corner. */

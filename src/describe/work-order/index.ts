@@ -7,10 +7,10 @@ import { frameOf } from '../parts/frame.ts';
 import { frameFactsOf } from '../parts/frame-facts.ts';
 import { mixWords } from '../parts/mix-words.ts';
 import { goneAreas, slabAreasForCrew } from '../parts/plan-areas.ts';
-import { planDrawing } from '../parts/plan-drawing.ts';
 import { type Show, showIn } from '../show/index.ts';
 import type { CheckListView, FactView, FiguredDrawing, ListView, WorkOrderView } from '../views.ts';
 import { baysView } from './bays.ts';
+import { crewPlan } from './crew-plan.ts';
 import { daysView } from './days.ts';
 import { flightsTable, splitsTable } from './flight-tables.ts';
 import { formPiecesTable, formsTable } from './form-tables.ts';
@@ -24,6 +24,8 @@ import { stepTopsTable } from './step-tops-table.ts';
 import { jointsTable, loadsTable, slabsTable, steelTable } from './tables.ts';
 import { wallsTable } from './walls-table.ts';
 
+type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
+
 /** The crew work order: outdoors, wet, in gloves. */
 export function describeWorkOrder(job: Job, results: JobResults, words: Words): WorkOrderView {
   const show = showIn(job.unitSystem);
@@ -36,8 +38,8 @@ export function describeWorkOrder(job: Job, results: JobResults, words: Words): 
   );
   return {
     frame: frameOf('work-order', frameFactsOf(job), words),
-    plan: newPlan(job, results, show, words),
-    goesPlan: goesPlan(job, results, show, words),
+    plan: newPlan(made),
+    goesPlan: goesPlan(made),
     facts: facts(job, show, words),
     photos: photos(job, words),
     protect: job.site.stays.length === 0 ? null : { heading: say.protect, items: job.site.stays },
@@ -72,40 +74,35 @@ export function describeWorkOrder(job: Job, results: JobResults, words: Words): 
   };
 }
 
-function newPlan(job: Job, results: JobResults, show: Show, words: Words): FiguredDrawing {
-  return planDrawing({
-    id: 'work-order-new',
-    heading: words.common.drawing.newPlan,
-    areas: slabAreasForCrew(job, results, show, words),
-    photoPoints: [],
-    northDeg: job.site.northDeg,
-    paper: job.company.paper,
-    width: 'page',
-    system: job.unitSystem,
-    show,
-    words,
-  });
+function newPlan(made: Made): FiguredDrawing {
+  const { job, results, show, words } = made;
+  return crewPlan(
+    {
+      id: 'work-order-new',
+      heading: words.common.drawing.newPlan,
+      areas: slabAreasForCrew(job, results, show, words),
+    },
+    made,
+  );
 }
 
-function goesPlan(job: Job, results: JobResults, show: Show, words: Words): FiguredDrawing | null {
+function goesPlan(made: Made): FiguredDrawing | null {
+  const { job, results, words } = made;
   const areas = goneAreas(job, results);
   if (areas.length === 0) return null;
-  return planDrawing({
-    id: 'work-order-goes',
-    heading: words.common.drawing.oldPlan,
-    areas,
-    photoPoints: Object.values(job.site.photoPoints).map(({ at, lookingDeg }, index) => ({
-      text: `${index + 1}` as PublicText,
-      at,
-      lookingDeg,
-    })),
-    northDeg: job.site.northDeg,
-    paper: job.company.paper,
-    width: 'page',
-    system: job.unitSystem,
-    show,
-    words,
-  });
+  return crewPlan(
+    {
+      id: 'work-order-goes',
+      heading: words.common.drawing.oldPlan,
+      areas,
+      photoPoints: Object.values(job.site.photoPoints).map(({ at, lookingDeg }, index) => ({
+        text: `${index + 1}` as PublicText,
+        at,
+        lookingDeg,
+      })),
+    },
+    made,
+  );
 }
 
 /** Where the photos are taken from, numbered as on the plan of what is there. */

@@ -4,7 +4,7 @@ import { type Figure, type FigureUnit, type FigureValue, figure } from '../../..
 import type { Company, Existing, Machine, ProductionRow, TaskId } from '../../../src/calculate/job.ts';
 import type { CrewText, PublicText } from '../../../src/calculate/text.ts';
 import { type PaceUnit, parsePace, type Rate, type RateUnit } from '../../../src/units/index.ts';
-import { aSlab } from '../slabs.ts';
+import { anOldSlab, aSlab } from '../slabs.ts';
 
 /** A figure as another topic would hand it over. */
 export function fig(value: FigureValue, unit: FigureUnit): Figure {
@@ -54,20 +54,7 @@ export function production(changed: Partial<Record<TaskId, ProductionRow>> = {})
 }
 
 export const existing: Record<string, Existing> = {
-  'old-drive': {
-    id: 'old-drive',
-    label: 'Old drive' as PublicText,
-    shape: aSlab().shape,
-    material: 'concrete',
-    thicknessIn: 4,
-    thicknessIs: 'measured',
-    thickestIn: null,
-    coating: null,
-    soilStuckIn: 0,
-    steel: 'none',
-    breakOut: 'breaker',
-    unitWeightLbPerCuFt: null,
-  },
+  'old-drive': anOldSlab({ id: 'old-drive', label: 'Old drive' as PublicText }),
 };
 
 /** A driveway of 40 by 18 ft in place of the old one. */

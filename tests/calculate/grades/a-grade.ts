@@ -4,25 +4,11 @@ import { calcLayout } from '../../../src/calculate/layout/index.ts';
 import { calcLevels } from '../../../src/calculate/levels/index.ts';
 import { calcOutline } from '../../../src/calculate/outline/index.ts';
 import type { CrewText, PublicText } from '../../../src/calculate/text.ts';
-import { byId, rectangle, TAPE_LIMITS } from '../slabs.ts';
+import { anOldSlab, byId, rectangle, TAPE_LIMITS } from '../slabs.ts';
 
-/** Of concrete, under a slab that lies at the origin, 4 in thick. */
-export function anOldSlab(changed: Partial<Existing> = {}): Existing {
-  return {
-    id: 'old',
-    label: 'Old slab' as PublicText,
-    shape: rectangle(480, 216, { at: { xIn: 0, yIn: 0 } }),
-    material: 'concrete',
-    thicknessIn: 4,
-    thicknessIs: 'measured',
-    thickestIn: null,
-    coating: null,
-    soilStuckIn: 0,
-    steel: 'none',
-    breakOut: 'breaker',
-    unitWeightLbPerCuFt: null,
-    ...changed,
-  };
+/** Under a slab that lies at the origin. */
+export function oldAtOrigin(changed: Partial<Existing> = {}): Existing {
+  return anOldSlab({ shape: rectangle(480, 216, { at: { xIn: 0, yIn: 0 } }), ...changed });
 }
 
 /** `id: [x, y, height]` in inches; a name that starts with `old` was read on that thing, with `dirt` on it. */

@@ -4,7 +4,7 @@ import { calcGrades } from '../../../src/calculate/grades/index.ts';
 import type { LevelPoint, Slab } from '../../../src/calculate/job.ts';
 import { testExpressions } from '../evaluate.ts';
 import { aSlab, at, rectangle } from '../slabs.ts';
-import { anOldSlab, graded, pointsAt } from './a-grade.ts';
+import { graded, oldAtOrigin, pointsAt } from './a-grade.ts';
 
 /** 40 by 18 ft at the origin, the house along its left side. */
 const drive = aSlab({
@@ -187,7 +187,7 @@ describe('which way water runs', () => {
 describe('how deep to dig', () => {
   // Exact: 4 in slab and 4 in base under a finish level with the old 4 in slab leave 4 in to dig: 720 sq ft / 3.
   test('exact: the old slab is not dug twice', () => {
-    const figures = driveOf({ points: [...level(1200), ...oldAt(1200)], existing: [anOldSlab()] });
+    const figures = driveOf({ points: [...level(1200), ...oldAt(1200)], existing: [oldAtOrigin()] });
     expect(num(figures['dig-volume'] ?? figures.slope)).toBeCloseTo(240, 6);
     expect(num(figures['fill-volume'] ?? figures.slope)).toBe(0);
     expect(num(figures['deepest-dig'] ?? figures.slope)).toBeCloseTo(4, 9);
@@ -200,7 +200,7 @@ describe('how deep to dig', () => {
   });
 
   test('exact: where the new surface is 4 in higher, nothing is dug; 6 in higher, 2 in are filled', () => {
-    const old = { points: oldAt(1200), existing: [anOldSlab()] };
+    const old = { points: oldAt(1200), existing: [oldAtOrigin()] };
     const even = driveOf({ ...old, points: [...level(1204), ...old.points] });
     expect(num(even['dig-volume'] ?? even.slope)).toBeCloseTo(0, 6);
     const higher = driveOf({ ...old, points: [...level(1206), ...old.points] });
@@ -212,14 +212,14 @@ describe('how deep to dig', () => {
   });
 
   test('exact: a layer and soil that come up with the old slab are gone too', () => {
-    const existing = [anOldSlab({ coating: { kind: 'overlay', thicknessIn: 1 }, soilStuckIn: 0.5 })];
+    const existing = [oldAtOrigin({ coating: { kind: 'overlay', thicknessIn: 1 }, soilStuckIn: 0.5 })];
     const result = graded({ slabs: [drive], points: [...level(1200), ...oldAt(1200)], existing });
     expect(num(at(result.figures.old ?? {}, 'old').gone)).toBe(5.5);
     expect(num(at(result.data.soil, 'drive'))).toBeCloseTo(720 * (2.5 / 12), 6);
   });
 
   test('exact: half under an old slab and half in the lawn, each from its own underside', () => {
-    const existing = [anOldSlab({ shape: rectangle(240, 216, { at: { xIn: 0, yIn: 0 } }) })];
+    const existing = [oldAtOrigin({ shape: rectangle(240, 216, { at: { xIn: 0, yIn: 0 } }) })];
     const points = [...level(1200), ...oldAt(1200), ...dirtAt(1199)];
     const figures = driveOf({ points, existing });
     expect(num(figures['dig-volume'] ?? figures.slope)).toBeCloseTo(360 * (4 / 12) + 360 * (7 / 12), 4);
@@ -241,10 +241,10 @@ describe('how deep to dig', () => {
   test('what is not known is not figured', () => {
     const without = driveOf({
       points: [...level(1200), ...oldAt(1200).slice(0, 2)],
-      existing: [anOldSlab()],
+      existing: [oldAtOrigin()],
     });
     expect(without['dig-volume']).toBeUndefined();
-    const half = [anOldSlab({ shape: rectangle(240, 216, { at: { xIn: 0, yIn: 0 } }) })];
+    const half = [oldAtOrigin({ shape: rectangle(240, 216, { at: { xIn: 0, yIn: 0 } }) })];
     const noGround = graded({ slabs: [drive], points: [...level(1200), ...oldAt(1200)], existing: half });
     expect(noGround.data.soil).toEqual({});
     const otherThing = graded({ slabs: [drive], points: [...level(1200), ...dirtAt(1200)], existing: half });
@@ -254,8 +254,8 @@ describe('how deep to dig', () => {
 
 describe('formulas', () => {
   const existing = [
-    anOldSlab({ shape: rectangle(240, 216, { at: { xIn: 0, yIn: 0 } }) }),
-    anOldSlab({
+    oldAtOrigin({ shape: rectangle(240, 216, { at: { xIn: 0, yIn: 0 } }) }),
+    oldAtOrigin({
       id: 'layered',
       shape: rectangle(240, 216, { at: { xIn: 240, yIn: 0 } }),
       coating: { kind: 'tile', thicknessIn: 1.25 },

@@ -14,7 +14,7 @@ import { calcOutline } from '../../../src/calculate/outline/index.ts';
 import { calcTearOut, type TearOutResult } from '../../../src/calculate/tear-out/index.ts';
 import type { CrewText, PublicText } from '../../../src/calculate/text.ts';
 import { type Rate, type RateUnit, Usd } from '../../../src/units/index.ts';
-import { asTaped, TAPE_LIMITS } from '../slabs.ts';
+import { anOldSlab, asTaped, TAPE_LIMITS } from '../slabs.ts';
 
 /*
  * A small whole haul with one thing changed. The first trailer carries 9,800 lb less the reserve,
@@ -33,21 +33,12 @@ export function rectangle(lengthFt: number, widthFt: number, edges: TapedShape['
 }
 
 export function anExisting(changed: Partial<Existing> = {}): Existing {
-  return {
+  return anOldSlab({
     id: 'drive',
     label: forAll('Old drive'),
     shape: rectangle(25, 20),
-    material: 'concrete',
-    thicknessIn: 4,
-    thicknessIs: 'measured',
-    thickestIn: null,
-    coating: null,
-    soilStuckIn: 0,
-    steel: 'none',
-    breakOut: 'breaker',
-    unitWeightLbPerCuFt: null,
     ...changed,
-  };
+  });
 }
 
 export function aSlab(changed: Partial<Slab> = {}): Slab {
