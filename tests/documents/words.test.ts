@@ -1,5 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { summaryOf } from '../../src/commands/job-summary.ts';
 import type { PreparedJob } from '../../src/commands/prepare.ts';
+import { describeJob, describeJobsPage } from '../../src/describe/index.ts';
 import { en, type Words } from '../../src/words/index.ts';
 import { type Piece, piecesOf } from '../support/html.ts';
 import { pagesIn } from '../support/pages.ts';
@@ -240,7 +242,10 @@ test('every word is used by a document', () => {
       (at, [of, path, text]) => ({ ...at, [of]: withLeaf(at[of], path.split('.'), text) }),
       full,
     );
-    use(prepare(FULL_JOB, changed));
+    // A template gets what is described and no words, so there is nothing to see in its pages.
+    const prepared = prepare(FULL_JOB, changed);
+    describeJob(prepared, words);
+    describeJobsPage([summaryOf(prepared)], words);
   }
   expect(keysOfWords(en).filter((key) => !read.has(key))).toEqual(Object.keys(KEPT));
 });
