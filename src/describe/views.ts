@@ -105,6 +105,7 @@ export type ProposalView = {
   readonly summary: {
     readonly offer: PublicText;
     readonly facts: readonly FactView<PublicText>[];
+    readonly whatYouGet: TableView<PublicText>;
     readonly price: FactView<PublicText>;
     readonly next: ListView<PublicText>;
     readonly signing: PublicText;

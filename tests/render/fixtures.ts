@@ -120,6 +120,7 @@ const unbrandedProposal = (paper: FrameView['paper']): Unbranded<ProposalView> =
       { label: 'You can park on it', value: 'May 22, 2026' },
       { label: 'This price holds until', value: 'June 3, 2026' },
     ],
+    whatYouGet: aTable('What you get', ['New', '>Size'], [['Front walk', '96 sq ft']]),
     price: { label: 'Price, all in', value: '$11,480.00' },
     next: {
       heading: 'What happens next',

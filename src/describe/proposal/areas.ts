@@ -68,7 +68,7 @@ function slabFacts(slab: Slab, facts: ProposalFacts, show: Show, words: Words): 
   return [
     { label: say.area, value: show.area(slab.areaSqFt) },
     { label: say.thickness, value: show.size(slab.thicknessIn) },
-    { label: say.base, value: slab.baseIn > 0 ? show.size(slab.baseIn) : say.noBase },
+    { label: say.base, value: slab.baseIn > 0 ? say.baseValue(show.size(slab.baseIn)) : say.noBase },
     { label: say.fall, value: say.fallValue(show.slope(slab.fall.slope), slab.fall.towards) },
     { label: say.steel, value: steelWords(slab, show, words) },
     {
@@ -94,8 +94,9 @@ function steelWords(slab: Slab, show: Show, words: Words): PublicText {
 
 function slabPoints(slab: Slab, show: Show, words: Words): PublicText[] {
   const say = words.proposal.areas;
+  const radii = [...new Set(slab.curveRadiiIn.map(show.length))];
   return [
-    ...[...new Set(slab.curveRadiiIn.map(show.length))].map(say.curve),
+    ...(radii.length > 0 ? [say.curves(radii)] : []),
     ...(slab.falls.length > 0 ? [say.arrows] : []),
     ...(slab.hasFabric ? [say.fabric] : []),
     ...(slab.alongHouseFt > 0 ? [say.house] : []),

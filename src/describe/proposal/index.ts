@@ -6,7 +6,7 @@ import type { ListView, ProposalView } from '../views.ts';
 import { areasView } from './areas.ts';
 import type { ProposalFacts } from './facts.ts';
 import { showPrice } from './show-price.ts';
-import { calendarTable, hiddenTable, paymentsTable, pricesTable } from './tables.ts';
+import { calendarTable, hiddenTable, paymentsTable, pricesTable, whatYouGetTable } from './tables.ts';
 
 export type { PriceGroup, ProposalFacts } from './facts.ts';
 
@@ -21,6 +21,7 @@ export function describeProposal(facts: ProposalFacts, words: Words): ProposalVi
     summary: {
       offer: say.offer(frame.company.name, frame.job.label, frame.job.address, total),
       facts: summaryFacts(facts, words),
+      whatYouGet: whatYouGetTable(facts, words),
       price: { label: say.total, value: total },
       next: say.next,
       signing: say.signing,

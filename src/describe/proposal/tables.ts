@@ -1,7 +1,7 @@
 import type { PublicText } from '../../calculate/text.ts';
 import { addDaysOn } from '../../units/index.ts';
 import type { Words } from '../../words/index.ts';
-import { showDate, showIn } from '../show/index.ts';
+import { NO_BREAK, showDay, showIn } from '../show/index.ts';
 import type { ProposalView, TableView } from '../views.ts';
 import type { ProposalFacts } from './facts.ts';
 import { showPrice } from './show-price.ts';
@@ -9,7 +9,31 @@ import { showPrice } from './show-price.ts';
 type Row = TableView<PublicText>['rows'][number];
 
 const row = (...cells: PublicText[]): Row => ({ cells, note: null, isTotal: false });
+const NONE = '' as PublicText;
 const total = (...cells: PublicText[]): Row => ({ cells, note: null, isTotal: true });
+
+/** All that will be new, one row a part: how large, how thick, what its top is like. */
+export function whatYouGetTable(facts: ProposalFacts, words: Words): TableView<PublicText> {
+  const say = words.proposal.whatYouGet;
+  const show = showIn(facts.unitSystem);
+  return {
+    caption: say.caption,
+    columns: [
+      { heading: say.part, align: 'start' },
+      { heading: say.size, align: 'end' },
+      { heading: say.thickness, align: 'end' },
+      { heading: say.surface, align: 'start' },
+    ],
+    rows: [
+      ...facts.slabs.map(({ label, areaSqFt, thicknessIn, finish }) =>
+        row(label, show.area(areaSqFt), show.size(thicknessIn), words.common.finishes[finish]),
+      ),
+      ...facts.steps.map(({ label, riserCount }) =>
+        row(label, say.risers(show.count(riserCount)), NONE, NONE),
+      ),
+    ],
+  };
+}
 
 /** The price by part of the work; the total is the sum of the rows shown. */
 export function pricesTable(facts: ProposalFacts, words: Words): TableView<PublicText> {
@@ -86,6 +110,16 @@ function likeRuns(days: readonly Told[]): readonly (readonly [Told, Told])[] {
   }, []);
 }
 
+/** One day, or the first and the last; the month once where both are in it. It stays on one line. */
+function daysSpan(firstOn: string, lastOn: string, words: Words): PublicText {
+  const last = showDay(lastOn, words.common);
+  if (firstOn === lastOn) return last;
+  const first = showDay(firstOn, words.common);
+  const month = last.slice(last.lastIndexOf(NO_BREAK));
+  const day = first.endsWith(month) ? (first.slice(0, -month.length) as PublicText) : first;
+  return words.proposal.calendar.span(day, last);
+}
+
 /** Day by day: what happens and what cannot be used, then when the slab may be walked and driven on. */
 export function calendarTable(facts: ProposalFacts, words: Words): TableView<PublicText> {
   const say = words.proposal.calendar;
@@ -106,13 +140,7 @@ export function calendarTable(facts: ProposalFacts, words: Words): TableView<Pub
   };
   const told = dates.map((on) => ({ on, happens: say.sentence(happensOn(on)), kept: keptFrom(on) }));
   const rows = likeRuns(told).map(([first, last]) =>
-    row(
-      first.on === last.on
-        ? showDate(first.on, common)
-        : say.span(showDate(first.on, common), showDate(last.on, common)),
-      first.happens,
-      first.kept,
-    ),
+    row(daysSpan(first.on, last.on, words), first.happens, first.kept),
   );
   const last = rows.length - 1;
   return {

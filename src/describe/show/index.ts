@@ -1,2 +1,11 @@
 export { type Show, showIn } from './show.ts';
-export { shortDates, showDate, showFigure, showFormula, showInput, showRate } from './show-figure.ts';
+export {
+  NO_BREAK,
+  shortDates,
+  showDate,
+  showDay,
+  showFigure,
+  showFormula,
+  showInput,
+  showRate,
+} from './show-figure.ts';

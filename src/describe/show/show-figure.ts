@@ -1,6 +1,14 @@
 import type { Constant, Figure, FigureInput, FigureUnit, FigureValue } from '../../calculate/figure.ts';
 import type { PublicText } from '../../calculate/text.ts';
-import { addDaysOn, formatDateLong, formatMoney, formatNumber, type Rate, Usd } from '../../units/index.ts';
+import {
+  addDaysOn,
+  formatDateLong,
+  formatMoney,
+  formatNumber,
+  type Rate,
+  Usd,
+  weekdayOf,
+} from '../../units/index.ts';
 
 const CENT_DECIMALS = 2;
 
@@ -56,6 +64,19 @@ export function showDate(
   names: { readonly weekdays: readonly PublicText[]; readonly months: readonly PublicText[] },
 ): PublicText {
   return formatDateLong(on, names) as PublicText;
+}
+
+/** A space at which no line ends. */
+export const NO_BREAK = '\u00a0';
+
+/** A day where its year is plain, on one line: Mon 4 May. */
+export function showDay(
+  on: string,
+  names: { readonly shortWeekdays: readonly PublicText[]; readonly months: readonly PublicText[] },
+): PublicText {
+  const weekday = names.shortWeekdays[weekdayOf(on) - 1] ?? '';
+  const month = names.months[Number(on.slice(5, 7)) - 1] ?? '';
+  return [weekday, dayOf(on), month].join(NO_BREAK) as PublicText;
 }
 
 /**

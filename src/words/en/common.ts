@@ -25,6 +25,7 @@ export const common = {
     'site-walk': h`Site walk`,
   },
   weekdays: [h`Monday`, h`Tuesday`, h`Wednesday`, h`Thursday`, h`Friday`, h`Saturday`, h`Sunday`],
+  shortWeekdays: [h`Mon`, h`Tue`, h`Wed`, h`Thu`, h`Fri`, h`Sat`, h`Sun`],
   months: [
     h`January`,
     h`February`,

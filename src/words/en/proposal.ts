@@ -22,12 +22,21 @@ export const proposal = {
       h`We have the underground lines marked before anything is broken out.`,
     ],
   },
+  whatYouGet: {
+    caption: h`What you get`,
+    part: h`New`,
+    size: h`Size`,
+    thickness: h`Thickness`,
+    surface: h`Surface`,
+    risers: (count: P) => h`${count} risers`,
+  },
   signing: h`Both signatures stand on the last page.`,
   areas: {
     heading: h`What we will do, area by area`,
     area: h`Area`,
-    thickness: h`Concrete thickness`,
-    base: h`Stone base under it, compacted`,
+    thickness: h`Thickness`,
+    base: h`Stone base`,
+    baseValue: (size: P) => h`${size} under it, compacted`,
     noBase: h`None laid; the ground there is kept`,
     fall: h`Water runs`,
     fallValue: (slope: P, towards: P) => h`towards ${towards}, ${slope}`,
@@ -45,7 +54,10 @@ export const proposal = {
     jointsValue: (spacing: P) =>
       h`Grooves at most ${spacing} apart, where the slab may crack in a straight line`,
     noJoints: h`None needed at this size`,
-    curve: (radius: P) => h`Curved with a radius of ${radius}.`,
+    curves: (radii: readonly P[]) =>
+      radii.length === 1
+        ? h`Curved with a radius of ${radii[0] as P}.`
+        : h`Curved with radii of ${radii.join(', ') as P}.`,
     arrows: h`The arrows on the plan show which way water runs.`,
     fabric: h`A fabric between the ground and the stone keeps the two apart; the stone is as thick as it would be without it.`,
     house: h`Along the house a soft strip keeps the slab free of the wall.`,
@@ -58,7 +70,7 @@ export const proposal = {
       h`${then} high once the surface before it is new, ${now} now; the other steps stay as they are.`,
     flightFrom: (least: P, most: P, now: P) =>
       h`${least} to ${most} high once the surface before it is new, ${now} now; the other steps stay as they are.`,
-    mix: h`Concrete strength`,
+    mix: h`Strength`,
     mixValue: (strength: P) => h`${strength} after 28 days`,
   },
   removal: {
@@ -126,7 +138,8 @@ export const proposal = {
     day: h`Day`,
     work: h`What happens`,
     use: h`What you cannot use`,
-    span: (first: P, last: P) => h`${first} to ${last}`,
+    /** On one line. */
+    span: (first: P, last: P) => h`${first}\u00a0to\u00a0${last}`,
     cure: h`The concrete cures`,
     /** What happens on one day, joined. */
     sentence: (parts: readonly P[]) => parts.join('. ') as P,
