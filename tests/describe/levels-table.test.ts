@@ -63,11 +63,11 @@ describe('the table of heights', () => {
     expect(table?.caption).toBe('Heights against the datum: Nail in the curb');
     expect(table?.columns.at(-1)?.heading).toBe('From Garage floor');
     expect(table?.rows.map(({ cells }) => cells)).toEqual([
-      ['Lawn', '0″, 0″', 'there now; rod on dirt', '99.44 ft', '6 3/4″ below'],
-      ['Garage floor', '1′ 6″, -6″', 'fixed; rod on what stays', '100.00 ft', 'level'],
-      ['Sill', '0″, 0″', 'fixed; rod on what stays', '100.00 ft', 'level'],
-      ['New edge', '0″, 0″', 'new surface, chosen', '100.13 ft', '1 1/2″ above'],
-      ['Bay', '0″, 0″', 'fixed; rod on Old bay', '100.15 ft', '1 3/4″ above'],
+      ['Lawn', '0″', '0″', 'now, on dirt', '99.44 ft', '6 3/4″ below'],
+      ['Garage floor', '1′ 6″', '-6″', 'fixed, on what stays', '100.00 ft', 'level'],
+      ['Sill', '0″', '0″', 'fixed, on what stays', '100.00 ft', 'level'],
+      ['New edge', '0″', '0″', 'new, chosen', '100.13 ft', '1 1/2″ above'],
+      ['Bay', '0″', '0″', 'fixed, on Old bay', '100.15 ft', '1 3/4″ above'],
     ]);
     expect(table?.rows.map(({ note }) => note)).toEqual([
       null,
@@ -80,7 +80,7 @@ describe('the table of heights', () => {
 
   test('a metric job has metres to the millimetre, and millimetres', () => {
     const rows = viewOf(POINTS, [], 'metric')?.table.rows ?? [];
-    expect(rows.map(({ cells }) => cells.slice(3))).toEqual([
+    expect(rows.map(({ cells }) => cells.slice(4))).toEqual([
       ['30.309 m', '171 mm below'],
       ['30.480 m', 'level'],
       ['30.481 m', '1 mm above'],

@@ -98,6 +98,68 @@ describe('maple-court by hand: sizes', () => {
   });
 });
 
+/*
+ * Heights. The notes: two set-ups end on the nail 0.02 ft low, so the first gets 0.01 ft and the second 0.02.
+ * Nothing varies across the drive, so depths [in] are those along it: down from the old top by its 4 in,
+ * against a new top less 5 + 4 in.
+ */
+const levelFt = {
+  floorLeft: 100 + 4.86 - 4.29 + 0.01, // 100.58
+  walkLeft: 100 + 4.86 - 4.77 + 0.01, // 100.10
+  oldGarageLeft: 100 + 4.86 - 4.37 + 0.01, // 100.50
+  oldStreetLeft: 100 + 4.86 - 4.77 + 0.01, // 100.10
+  oldWalk1: 100 + 4.86 - 3.21 + 3.05 - 4.26 + 0.02, // 100.46
+  lawn1: 100 + 4.86 - 3.21 + 3.05 - 4.36 + 0.02, // 100.36
+  lawn3: 100 + 4.86 - 3.21 + 3.05 - 4.6 + 0.02, // 100.12
+};
+const oldDropFt = levelFt.oldGarageLeft - levelFt.oldStreetLeft; // 0.40 in 36 ft
+const driveDigIn = (oldFt: number, newFt: number) => 12 * (oldFt - newFt) - 4 + (5 + 4);
+const digIn = {
+  garage: driveDigIn(levelFt.oldGarageLeft, levelFt.floorLeft), // 4.04
+  break: driveDigIn(levelFt.oldGarageLeft - (oldDropFt * 10) / 36, 100.38), // 5.107
+  street: driveDigIn(levelFt.oldStreetLeft, levelFt.walkLeft), // 5
+};
+// The middle of what a rounded corner loses lies (10 - 3 pi) / (12 - 3 pi) of the radius from both sides.
+const lostAtFt = 36 - (3 * (10 - 3 * Math.PI)) / (12 - 3 * Math.PI); // 35.33
+const lostDigIn = digIn.street + ((digIn.break - digIn.street) * (36 - lostAtFt)) / 26;
+// The old walk lies evenly 0.04 ft below the new one, 3.52 in of dig under its 3.5 ft; the new one is half a
+// foot wider, its middle 0.0575 ft above the lawn there.
+const lawnPerFt = (levelFt.lawn1 - 0.18 - levelFt.lawn3) / 2; // 0.36 ft in 24 ft along, 0.03 ft a foot across
+const dugCuFt = {
+  drive:
+    (18 * 10 * ((digIn.garage + digIn.break) / 2) +
+      18 * 26 * ((digIn.break + digIn.street) / 2) -
+      lostSqFt * lostDigIn) /
+    12,
+  walk:
+    (84 * (12 * (levelFt.oldWalk1 - 100.5) - 4 + 8) +
+      12 * (12 * (levelFt.lawn1 + 0.25 * lawnPerFt - (100.42 + 0.25 * 0.02)) + 8)) /
+    12,
+};
+
+describe('maple-court by hand: heights', () => {
+  test('notes spread what they miss, and the new tops go down by the slab and its base', () => {
+    expectFigures({
+      'levels.runs.run-1.miss': 0.02 * 12,
+      'levels.points.floor-left.height': 100.58 * 12,
+      'levels.points.lawn-3.height': 100.12 * 12,
+      'grades.driveway.drive.fall-from-house': 0.02, // 0.20 ft in 10 ft
+      'grades.driveway.drive.flattest': Math.hypot(0.28 / 26, 0.06 / 18), // and 0.06 ft across it
+      'grades.driveway.drive.places.corner-1.dig': digIn.garage,
+      'grades.driveway.drive.places.corner-2.dig': digIn.street,
+      'grades.walk.front-walk.places.corner-1.dig': 3.52,
+    });
+    expect(Math.round(digIn.garage * 100) / 100).toBe(4.04);
+  });
+
+  test('what is dug', () => {
+    expectFigures({
+      'grades.driveway.drive.dig-volume': dugCuFt.drive,
+      'grades.walk.front-walk.dig-volume': dugCuFt.walk,
+    });
+  });
+});
+
 describe('maple-court by hand: what goes', () => {
   // 150 lb/cu ft: "C&D Debris Weight to Volume Conversion" training sheet, 4,050 lb/yd3 (seen).
   const oldDriveLb = ((648 * 4) / 12) * (4050 / 27); // 216 cu ft, 32,400 lb
@@ -105,8 +167,8 @@ describe('maple-court by hand: what goes', () => {
   const hauledDriveLb = ((648 * 5) / 12) * (4050 / 27); // 270 cu ft, 40,500 lb
   const oldWalkLb = ((84 * 4) / 12) * (4050 / 27); // 28 cu ft, 4,200 lb
   // 3,400 lb/yd3 in place, 2,700 loose: worked haul problem, expertsmind.com 30170401 (seen).
-  const soilCuFt = (driveSqFt * 5) / 12 + (walkSqFt * 4) / 12; // 268.39 + 32
-  const soilLb = soilCuFt * (3400 / 27); // 37,827
+  const soilCuFt = dugCuFt.drive + dugCuFt.walk; // 264.97 + 31.05
+  const soilLb = soilCuFt * (3400 / 27); // 37,277
 
   test('weights, and loose volumes of half again and a tenth (60 %: common practice, no source)', () => {
     expectFigures({
@@ -118,10 +180,10 @@ describe('maple-court by hand: what goes', () => {
       'tear-out.streams.concrete-with-steel.loose-volume': (270 / 27) * 1.6, // 16 yd3
       'tear-out.streams.clean-concrete.loose-volume': (28 / 27) * 1.6, // 1.66 yd3
       'tear-out.streams.soil.weight': soilLb,
-      'tear-out.streams.soil.loose-volume': soilLb / 2700, // 14.01 yd3
+      'tear-out.streams.soil.loose-volume': soilLb / 2700, // 13.81 yd3
       'tear-out.total.weight': hauledDriveLb + oldWalkLb + soilLb,
     });
-    expect([oldDriveLb, hauledDriveLb, oldWalkLb, Math.round(soilLb)]).toEqual([32400, 40500, 4200, 37827]);
+    expect([oldDriveLb, hauledDriveLb, oldWalkLb, Math.round(soilLb)]).toEqual([32400, 40500, 4200, 37277]);
   });
 
   // Every rating holds (standard towing practice, memory); a tongue of 10 to 15 % (driver-test page,
@@ -160,7 +222,7 @@ describe('maple-court by hand: what goes', () => {
       'haul.streams.concrete-with-steel.heaviest-load': 9500,
       'haul.streams.concrete-with-steel.full-loads.long-box': 40500 / 9500, // by weight: 4.26
       'haul.streams.clean-concrete.loads': 1,
-      'haul.streams.soil.loads': 4, // 37,827 / 9,500 = 3.98; 14.0 / 7.26 = 1.9
+      'haul.streams.soil.loads': 4, // 37,277 / 9,500 = 3.92; 13.8 / 7.26 = 1.9
       // 9,500 lb at 62.5 lb a square foot of 5 in slab.
       'haul.streams.concrete-with-steel.sq-ft-per-load.old-drive.long-box': 152,
       'haul.ways.long-box-to-crusher.fees': 5 * (45 + 10), // steel on every load

@@ -52,7 +52,7 @@ describe('values, from the definition of their units', () => {
         { edge: 2, kind: 'stays' },
       ]),
     );
-    expect(drive?.fall.slope).toBe(1 / 48);
+    expect(drive?.fall.slope).toBe(1 / 64);
     expect(drive?.reinforcement).toEqual({ kind: 'bars', size: 4, spacingIn: 18 });
     expect(plan.startsOn).toBe('2026-05-04');
     expect(own.suppliers.base.incrementTon).toBe(0.5);
@@ -74,8 +74,9 @@ describe('values, from the definition of their units', () => {
     expect(build.slabs['patio']?.fall.slope).toBe(1 / 50);
     expect(build.slabs['patio']?.shape.base).toMatchObject({ kind: 'corners', points: { length: 8 } });
     expect(build.steps['back-step']).toMatchObject({
-      rise: { kind: 'taped', riserCount: 2, riserIn: 165 / 25.4 },
+      rise: { from: 'step-foot', to: 'door', riserCount: 2 },
       widthIn: 1500 / 25.4,
+      treadIn: 300 / 25.4,
     });
   });
 });

@@ -72,6 +72,7 @@ function jobOf(from: Job, made: Sizes, changes: Partial<Slab> = {}): Job {
   return {
     ...from,
     acknowledged: [],
+    heights: null,
     price: { ...from.price, hidden: {} },
     site: { ...from.site, existing: { [old.id]: { ...old, shape, thicknessIn: oldThicknessIn } } },
     build: {

@@ -46,8 +46,9 @@ function placeText(job: Job, { where, figureId }: Pick<Finding, 'where' | 'figur
     : figureId.startsWith('clearances.')
       ? job.walls
       : {};
-  return where
-    .split('.')
+  // What a slab is for stands before it, and the label says it.
+  const names = where.split('.').slice(/^grades\.\w+\.\w/.test(figureId) && where.includes('.') ? 1 : 0);
+  return names
     .map(
       (id) =>
         apart[id]?.label ??

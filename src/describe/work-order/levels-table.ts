@@ -50,7 +50,8 @@ function levelsTable(made: Made): TableView | null {
     caption: say.caption(heights.datum),
     columns: [
       start(say.point),
-      start(say.where),
+      end(say.along),
+      end(say.across),
       start(say.what),
       end(say.height),
       end(say.from(from.label)),
@@ -58,7 +59,8 @@ function levelsTable(made: Made): TableView | null {
     rows: points.map((point) => ({
       ...row(
         point.label,
-        say.at(show.length(point.at.xIn), show.length(point.at.yIn)),
+        show.length(point.at.xIn),
+        show.length(point.at.yIn),
         whatOf(point, made),
         show.height(heightInOf(point)),
         differenceOf(heightInOf(point) - fromIn, made),
