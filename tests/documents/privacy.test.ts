@@ -7,6 +7,7 @@ import { formatMoney, Usd } from '../../src/units/index.ts';
 import { en, type Words } from '../../src/words/index.ts';
 import { piecesOf } from '../support/html.ts';
 import { pagesIn } from '../support/pages.ts';
+import { partOfFull } from '../support/part-of-full.ts';
 import { FULL_JOB, TEST_JOBS } from '../support/project.ts';
 import { aRenderer, type Renderer } from '../support/render.ts';
 import { type Audience, textLeaves, withTexts } from '../support/text-leaves.ts';
@@ -30,27 +31,30 @@ const trees = withTexts(readTrees(TEST_JOBS, FULL_JOB), (leaf, index, text) => {
 });
 
 describe('nothing of the crew or the office is in the homeowner folder', () => {
+  let prepared: PreparedJob;
+  beforeAll(() => {
+    prepared = bench.prepare(trees);
+  });
+
   test('there are canaries of both kinds, and the office documents hold them', () => {
     const kinds = [...canaries.values()];
     expect(kinds.filter((kind) => kind === 'crew').length).toBeGreaterThan(30);
     // The client's mail address, the reason of an acknowledgement and the label of another cost.
     expect(kinds.filter((kind) => kind === 'office').length).toBeGreaterThanOrEqual(3);
     expect(textLeaves('job').filter(({ audience }) => audience === 'public').length).toBeGreaterThan(15);
-    const binder = pagesIn(bench.prepare(trees), en as Words, renderer).get('binder') ?? '';
+    const binder = pagesIn(prepared, en as Words, renderer).get('binder') ?? '';
     const seen = [...canaries.keys()].filter((canary) => binder.includes(canary));
     // Places that are not driven to, people and machines that are not on this job are not named.
     expect(seen.length).toBeGreaterThan(30);
   });
 
   test('no canary, no amount that is not a price, no share of the office', () => {
-    const prepared = bench.prepare(trees);
     const secrets = secretsOf(prepared);
     expect(secrets.length).toBeGreaterThan(100);
     for (const { html } of homeownerPages(prepared)) expect(leaksIn(html, secrets)).toEqual([]);
   });
 
   test('every amount there is a price', () => {
-    const prepared = bench.prepare(trees);
     const prices = pricesOf(prepared);
     for (const { html } of homeownerPages(prepared)) {
       const amounts = piecesOf(html)
@@ -67,13 +71,11 @@ describe('nothing of the crew or the office is in the homeowner folder', () => {
     ['a wage without its sign', () => 'at 37.41 an hour'],
     ['the margin', () => 'margin 17.3 %'],
     ['the margin as a ratio', () => '0.173'],
-    [
-      'the whole cost',
-      (prepared: PreparedJob) => formatMoney(new Usd(prepared.results.cost.figures.total.value)),
-    ],
+    ['the whole cost', (small: PreparedJob) => formatMoney(new Usd(small.results.cost.figures.total.value))],
   ] as const)('the check finds %s where it is planted', (_, planted) => {
-    const text = planted(bench.prepare(trees));
-    const leaky = bench.prepare(inJob(trees, 'site.access.note', `It says ${text} here`));
+    const few = partOfFull(trees, []);
+    const text = planted(bench.prepare(few));
+    const leaky = bench.prepare(inJob(few, 'site.access.note', `It says ${text} here`));
     const found = homeownerPages(leaky).flatMap(({ html }) => leaksIn(html, secretsOf(leaky)));
     expect(found).not.toEqual([]);
   });
@@ -154,13 +156,15 @@ function withoutCoordinates(html: string): string {
 describe.each(['<script>alert(1)</script>', '{{ 7*7 }}', `"><img src=x onerror=alert(1)>'`])(
   'text of the files stays text: %s',
   (hostile) => {
+    let pages: ReadonlyMap<string, string>;
+    beforeAll(() => {
+      const job = inJob(readTrees(TEST_JOBS, FULL_JOB), 'job.client.name', hostile);
+      pages = pagesIn(bench.prepare(job), en as Words, renderer);
+    });
+
     test.each(['proposal', 'work-order', 'materials', 'safety', 'calculation', 'binder'])(
       'as the name of a client in %s',
-      (name) => {
-        const start = readTrees(TEST_JOBS, FULL_JOB);
-        const prepared = bench.prepare(inJob(start, 'job.client.name', hostile));
-        expectHarmless(pagesIn(prepared, en as Words, renderer).get(name) ?? '', hostile);
-      },
+      (name) => expectHarmless(pages.get(name) ?? '', hostile),
     );
 
     test('as every text of a job and its company, on every page', () => {
