@@ -5,7 +5,7 @@ const printing = ['tests/browser/**/*.test.ts', 'tests/commands/**/*.test.ts'];
 export default defineConfig({
   test: {
     root: new URL('..', import.meta.url).pathname,
-    testTimeout: process.env['FULL_PROPERTIES'] === '1' ? 600_000 : 60_000,
+    testTimeout: process.env['FULL_PROPERTIES'] === '1' ? 600_000 : 180_000,
     reporters: ['default'],
     projects: [
       {
@@ -16,7 +16,7 @@ export default defineConfig({
           include: ['tests/**/*.test.ts'],
           exclude: printing,
           isolate: false,
-          hookTimeout: 60_000,
+          hookTimeout: 180_000,
           maxWorkers: 2,
           pool: 'threads',
         },
@@ -30,7 +30,7 @@ export default defineConfig({
           globalSetup: './tests/support/build-demos.ts',
           fileParallelism: false,
           sequence: { groupOrder: 1 },
-          hookTimeout: 60_000,
+          hookTimeout: 180_000,
         },
       },
     ],

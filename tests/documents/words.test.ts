@@ -251,4 +251,4 @@ test('every word is used by a document', () => {
     describeJobsPage([summaryOf(prepared)], words);
   }
   expect(keysOfWords(en).filter((key) => !read.has(key))).toEqual(Object.keys(KEPT));
-}, 180_000);
+});
