@@ -91,6 +91,7 @@ function figuresByTopic(
     layout: work.layout.figures,
     ...(work.levels.figures.points === undefined ? {} : { levels: work.levels.figures }),
     ...(walkFigures(work.grades.figures).length === 0 ? {} : { grades: work.grades.figures }),
+    ...(walkFigures(work.thickened.figures).length === 0 ? {} : { thickened: work.thickened.figures }),
     'tear-out': work.tearOut.figures,
     breaking: work.breaking.figures,
     ...(walkFigures(work.flights.figures).length === 0 ? {} : { flights: work.flights.figures }),

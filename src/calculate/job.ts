@@ -186,6 +186,10 @@ export type Site = {
   readonly access: {
     readonly truckStands: PublicText;
     readonly note: PublicText | null;
+    /** Where chutes and tools are washed out; null where nobody said. */
+    readonly washout: CrewText | null;
+    /** Where concrete goes that is left over; null where nobody said. */
+    readonly leftOver: CrewText | null;
     readonly gateCode: CrewText | null;
     readonly crewNote: CrewText | null;
   };
@@ -211,12 +215,29 @@ export type Reinforcement =
   | { readonly kind: 'mesh'; readonly style: MeshStyle }
   | { readonly kind: 'bars'; readonly size: BarSize; readonly spacingIn: number };
 
+/** An edge that is thicker than its slab. */
+export type ThickenedEdge = {
+  readonly edge: number;
+  /** From the top of the slab to the bottom of the edge. */
+  readonly depthIn: number;
+  /** Of its flat bottom. */
+  readonly widthIn: number;
+  /** How far from there it takes to rise to the underside of the slab; 0 where it rises upright. */
+  readonly taperIn: number;
+};
+
 export type Slab = {
   readonly id: string;
   readonly label: PublicText;
   readonly use: Use;
   readonly shape: TapedShape;
   readonly thicknessIn: number;
+  /** In the order of their edges. */
+  readonly thickenedEdges: readonly ThickenedEdge[];
+  /** How high the form tops stand above what the forms stand on; null where nobody said. */
+  readonly formHeightIn: number | null;
+  /** From the form tops down to the base, probed, on average; null before that. */
+  readonly probedIn: number | null;
   /** Compacted thickness of the base under the slab; 0 where none is laid. */
   readonly baseIn: number;
   /** Fabric between the ground and the base. */
@@ -335,6 +356,8 @@ export type Plan = {
   readonly trailers: readonly string[];
   /** The last day on which the truck is free to haul; null where nobody said. */
   readonly haulByOn: string | null;
+  /** The day of the pour, where it is not the first one that is free. */
+  readonly poursOn: string | null;
 };
 
 /** An option or a hidden condition: a name and a list of edits. */
@@ -456,6 +479,10 @@ export type ConcreteSupplier = {
   /** Fee a load below this many yards. */
   readonly shortLoadBelowCuYd: number;
   readonly shortLoadFeeUsd: Decimal;
+  /** By the load or the volume, on every delivery; null where there is none. */
+  readonly fuelFee: Rate | null;
+  /** By the load or the volume, on a Saturday; null where there is none. */
+  readonly saturdayFee: Rate | null;
   readonly noticeDays: number;
 };
 
@@ -631,6 +658,8 @@ export type Company = {
     /** How low the base lies on average. */
     readonly baseUnevennessIn: number;
     readonly spillRatio: number;
+    /** How far forms bow out, on average; 0 where nobody said. */
+    readonly formBulgeIn: number;
     readonly baseMarginIn: number;
     /** How far a walk along the sides may miss where it began, and a diagonal its check. */
     readonly closingErrorIn: number;

@@ -19,6 +19,7 @@ import { remember } from './remember.ts';
 import { calcSafety } from './safety/index.ts';
 import { calcTearOut } from './tear-out/index.ts';
 import type { PublicText } from './text.ts';
+import { calcThickened } from './thickened/index.ts';
 
 /** All topics, each remembering its inputs; one set lives as long as one run over a job. */
 export type Topics = ReturnType<typeof newTopics>;
@@ -31,6 +32,7 @@ export function newTopics() {
     layout: remember(calcLayout),
     levels: remember(calcLevels),
     grades: remember(calcGrades),
+    thickened: remember(calcThickened),
     tearOut: remember(calcTearOut),
     breaking: remember(calcBreaking),
     flights: remember(calcFlights),

@@ -1,5 +1,5 @@
 import type { CoreProblem } from '../problems/index.ts';
-import { mmToIn } from '../units/index.ts';
+import { mmToIn, weekdayOf } from '../units/index.ts';
 import type { TaskFigures } from './crew/index.ts';
 import { type Figure, figure } from './figure.ts';
 import { CHALK_STEPS } from './haul/index.ts';
@@ -8,6 +8,9 @@ import { shapeParts, type Topics } from './topics.ts';
 
 /** The results of all topics of one job, without what compares it with other jobs. */
 export type Work = NonNullable<ReturnType<typeof calcWork>['work']>;
+
+/** As weekdays are numbered from Monday. */
+const SATURDAY = 6;
 
 /** Between two offsets of a curve: a foot, or a quarter of a metre. */
 const OFFSET_STEP_IN = { us: 12, metric: mmToIn(250) } as const;
@@ -57,6 +60,7 @@ export function calcWork(job: Job, topics: Topics) {
     corners: layout.data.corners,
   });
 
+  const thickened = topics.thickened({ slabs, outlines, edges: outline.data.edges });
   const tearOut = topics.tearOut({
     existing: site.existing,
     hollow: site.hollow,
@@ -68,6 +72,7 @@ export function calcWork(job: Job, topics: Topics) {
     shapes,
     outlines: outline.data.existing,
     dug: grades.data.soil,
+    thickened: thickened.figures,
   });
   const breaking = topics.breaking({
     existing: site.existing,
@@ -103,11 +108,13 @@ export function calcWork(job: Job, topics: Topics) {
     slabs,
     steps,
     shapes,
+    thickened: thickened.figures,
     mix,
     allowances: company.allowances,
     supplier: suppliers.concrete,
     bagged: suppliers.bagged,
     laborUsdPerHr,
+    poursOnSaturday: plan.poursOn !== null && weekdayOf(plan.poursOn) === SATURDAY,
   });
   const haul = topics.haul({
     tearOut: tearOut.figures,
@@ -187,6 +194,7 @@ export function calcWork(job: Job, topics: Topics) {
     layout,
     levels,
     grades,
+    thickened,
     tearOut,
     breaking,
     flights,

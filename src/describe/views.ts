@@ -217,7 +217,11 @@ export type MaterialsView = {
   readonly base: { readonly heading: string; readonly facts: readonly FactView[] } | null;
   readonly concrete: {
     readonly heading: string;
+    /** Net and allowances, part by part, to what is needed. */
+    readonly volume: TableView;
     readonly facts: readonly FactView[];
+    /** What the plant bills; null where bags are mixed. */
+    readonly cost: TableView | null;
     readonly script: ListView | null;
   };
   readonly steel: TableView | null;

@@ -7,6 +7,7 @@ export {
   pointOnArc,
   sectorAreaSqIn,
 } from './arc.ts';
+export { bandAreaSqIn, type EdgeLine } from './band.ts';
 export { type Bend, type BendEdgesResult, bendEdges } from './bend-edges.ts';
 export {
   moveOutline,
@@ -42,6 +43,7 @@ export {
   outlinePerimeterIn,
   ringAreaSqIn,
 } from './measure.ts';
+export { type NumberedEdge, numberedEdges } from './numbered-edges.ts';
 export {
   chordOffsets,
   type Deflection,

@@ -5,10 +5,10 @@ import { distanceIn, type Outline, type Point, type Ring } from './outline.ts';
 import { straightened } from './tessellate.ts';
 
 /** Chords this near their arcs [in]: far below what a tape can tell, and their area is that of the arc. */
-const OFF_ARC_IN = 1e-3;
+export const OFF_ARC_IN = 1e-3;
 
 /** Decimals of an inch kept; without it the library rounds to two. */
-const PRECISION = 6;
+export const PRECISION = 6;
 
 /** What chords in place of arcs can pretend to stick out [in]. */
 const NOISE_IN = 4e-3;
@@ -119,7 +119,8 @@ function pathsOf(outline: Outline): PathsD {
   return paths;
 }
 
-function chordPaths(outline: Outline, offArcIn: number): PathsD {
+/** The rings of an outline as the library takes them, arcs as chords. */
+export function chordPaths(outline: Outline, offArcIn: number): PathsD {
   return orient(outline).rings.map((ring) =>
     straightened(ring, offArcIn).map(({ xIn, yIn }) => ({ x: xIn, y: yIn })),
   );

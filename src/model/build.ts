@@ -1,4 +1,12 @@
-import type { BarSize, Build, Reinforcement, Slab, Steps, StepsRise } from '../calculate/job.ts';
+import type {
+  BarSize,
+  Build,
+  Reinforcement,
+  Slab,
+  Steps,
+  StepsRise,
+  ThickenedEdge,
+} from '../calculate/job.ts';
 import type { BuildSection, SlabInput } from '../read/index.ts';
 import { SHIPPED } from './constants.ts';
 import { inCoreUnit, inCoreUnitOrNull, mapThings } from './quantity.ts';
@@ -26,6 +34,9 @@ function slabOf(id: string, input: SlabInput): Slab {
     use: input.use,
     shape: shapeOf(input),
     thicknessIn: inCoreUnit(input.thickness),
+    thickenedEdges: thickenedOf(input['thickened-edges'] ?? {}),
+    formHeightIn: inCoreUnitOrNull(input['form-height']),
+    probedIn: inCoreUnitOrNull(input['probed-depth']),
     baseIn: inCoreUnit(input.base),
     digIn: inCoreUnit(input.dig),
     geotextile: input.geotextile ?? SHIPPED.geotextile,
@@ -39,6 +50,17 @@ function slabOf(id: string, input: SlabInput): Slab {
     note: input.note ?? null,
     crewNote: input['crew-note'] ?? null,
   };
+}
+
+function thickenedOf(input: NonNullable<SlabInput['thickened-edges']>): readonly ThickenedEdge[] {
+  return Object.entries(input)
+    .map(([edge, { depth, width, taper }]) => ({
+      edge: Number(edge),
+      depthIn: inCoreUnit(depth),
+      widthIn: inCoreUnit(width),
+      taperIn: inCoreUnitOrNull(taper) ?? SHIPPED.taperIn,
+    }))
+    .toSorted((one, other) => one.edge - other.edge);
 }
 
 const BAR_SIZES: Readonly<Record<'3' | '4' | '5', BarSize>> = { 3: 3, 4: 4, 5: 5 };

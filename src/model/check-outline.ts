@@ -45,13 +45,16 @@ function onlyBase(finder: Finder, path: string, thing: Thing, known: readonly Ba
   return others.length === 0 ? (first ?? null) : null;
 }
 
+/** Said by the number of an edge, beside bends. */
+const BY_EDGE = ['edges', 'thickened-edges'] as const;
+
 const WITH_NUMBERS = [
   'rounded',
   'rounded-to-radius',
   'rounded-by-chord',
   'rounded-by-two-arcs',
   'bent',
-  'edges',
+  ...BY_EDGE,
 ] as const;
 
 function checkWithoutNumbers({ origins, add }: Finder, path: string): void {
@@ -61,7 +64,9 @@ function checkWithoutNumbers({ origins, add }: Finder, path: string): void {
 }
 
 function checkEdges({ origins, add }: Finder, path: string, { edges }: Numbering): void {
-  for (const edge of childrenOf(`${path}.edges`, origins)) {
-    if (Number(edge) > edges) add(`${path}.edges.${edge}`, 'no-such-edge', { edge, count: String(edges) });
+  for (const key of BY_EDGE) {
+    for (const edge of childrenOf(`${path}.${key}`, origins)) {
+      if (Number(edge) > edges) add(`${path}.${key}.${edge}`, 'no-such-edge', { edge, count: String(edges) });
+    }
   }
 }

@@ -36,6 +36,7 @@ export function companyOf(input: CompanySections): Company {
     allowances: {
       baseUnevennessIn: inCoreUnit(allowances['base-unevenness']),
       spillRatio: inCoreUnit(allowances.spill),
+      formBulgeIn: inCoreUnitOrNull(allowances['form-bulge']) ?? SHIPPED.formBulgeIn,
       baseMarginIn: inCoreUnit(allowances['base-margin']),
       closingErrorIn: inCoreUnitOrNull(allowances['closing-error']) ?? SHIPPED.closingErrorIn,
       joiningGapIn: inCoreUnitOrNull(allowances['joining-gap']) ?? SHIPPED.joiningGapIn,

@@ -18,6 +18,8 @@ export const SHIPPED = {
   soilStuckIn: 0,
   reinforcement: { kind: 'none' },
   treadSlope: 0,
+  taperIn: 0,
+  formBulgeIn: 0,
   geotextile: false,
   minimumUsd: new Usd(0),
   mixedLoads: false,
@@ -59,6 +61,8 @@ export function shippedOrigins(origins: Origins): ReadonlyMap<string, Origin> {
   for (const id of childrenOf('build.slabs', origins)) {
     add(`build.slabs.${id}.reinforcement`, SHIPPED.reinforcement.kind);
     add(`build.slabs.${id}.geotextile`, 'no');
+    for (const edge of childrenOf(`build.slabs.${id}.thickened-edges`, origins))
+      add(`build.slabs.${id}.thickened-edges.${edge}.taper`, `${SHIPPED.taperIn} in`);
   }
   for (const id of childrenOf('heights.points', origins)) {
     if (textAt(`heights.points.${id}.kind`, origins) === 'fixed')
@@ -67,6 +71,7 @@ export function shippedOrigins(origins: Origins): ReadonlyMap<string, Origin> {
   for (const id of childrenOf('build.steps', origins))
     add(`build.steps.${id}.tread-fall`, `${SHIPPED.treadSlope} in per ft`);
   for (const path of outlinePaths(origins)) addOutline(path, origins, add);
+  add('company.allowances.form-bulge', `${SHIPPED.formBulgeIn} in`);
   add('company.allowances.closing-error', `${SHIPPED.closingErrorIn} in`);
   add('company.allowances.joining-gap', `${SHIPPED.joiningGapIn} in`);
   for (const id of childrenOf('company.forms.strips', origins)) {

@@ -78,6 +78,7 @@ function jobOf(id: string, sections: JobSections, company: CompanySections, rule
       crew: plan.crew,
       trailers: plan.trailers,
       haulByOn: plan['haul-by'] ?? null,
+      poursOn: plan['pours-on'] ?? null,
     },
     price: priceOf(price),
     company: companyOf(company),

@@ -53,6 +53,8 @@ export function siteOf(input: SiteSection): Site {
     access: {
       truckStands: access['truck-stands'],
       note: access.note ?? null,
+      washout: access.washout ?? null,
+      leftOver: access['left-over'] ?? null,
       gateCode: access['gate-code'] ?? null,
       crewNote: access['crew-note'] ?? null,
     },

@@ -24,6 +24,8 @@ function concreteOf(input: SuppliersSection['concrete']): Suppliers['concrete'] 
     truckCuYd: inUnitOf(input.truck, cuFtPerCuYd),
     shortLoadBelowCuYd: inUnitOf(input['short-load-below'], cuFtPerCuYd),
     shortLoadFeeUsd: input['short-load-fee'],
+    fuelFee: input['fuel-fee'] ?? null,
+    saturdayFee: input['saturday-fee'] ?? null,
     noticeDays: input.notice,
   };
 }

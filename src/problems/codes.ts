@@ -286,6 +286,7 @@ type CorePartsByCode = {
   readonly 'steps-without-room': { readonly run: string; readonly room: string };
   readonly 'foot-above-tread': { readonly rise: string; readonly riser: string };
   readonly 'thickest-below-thickness': { readonly thickest: string; readonly thickness: string };
+  readonly 'thickened-edge-not-deeper': { readonly depth: string; readonly thickness: string };
   readonly 'truck-below-increment': { readonly truck: string; readonly increment: string };
   readonly 'starts-on-weekend': { readonly on: string; readonly weekday: string };
   readonly 'wage-not-per-hour': { readonly unit: string };

@@ -41,6 +41,7 @@ const THINGS = [
   'build',
   'slab',
   'fall',
+  'thickened-edge',
   'reinforcement',
   'steps',
   'mix',

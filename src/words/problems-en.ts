@@ -43,6 +43,7 @@ const THING: Readonly<Record<Thing, string>> = {
   build: 'the section "build"',
   slab: 'a slab',
   fall: 'a fall',
+  'thickened-edge': 'a thickened edge',
   reinforcement: 'a reinforcement',
   steps: 'a flight of steps',
   mix: 'a mix',
@@ -461,6 +462,8 @@ const texts: ProblemTexts = {
     `The new surface would rise ${rise} here, and the lowest step is ${riser} high: the tread would lie below it. Check both.`,
   'thickest-below-thickness': ({ thickest, thickness }) =>
     `At its thickest it is ${thickest}, less than its thickness of ${thickness}. Change one of the two.`,
+  'thickened-edge-not-deeper': ({ depth, thickness }) =>
+    `A thickened edge of ${depth} in is no deeper than its slab of ${thickness} in. Its depth is from the top of the slab to the bottom of the edge.`,
   'truck-below-increment': ({ truck, increment }) =>
     `A truck of ${truck} yd3 cannot bring an order that goes up by ${increment} yd3. Change one of the two.`,
   'starts-on-weekend': ({ on, weekday }) =>

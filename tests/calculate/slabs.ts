@@ -13,6 +13,9 @@ export function aSlab(changed: Partial<Slab> = {}): Slab {
     use: 'driveway',
     shape: rectangle(480, 216),
     thicknessIn: 4,
+    thickenedEdges: [],
+    formHeightIn: null,
+    probedIn: null,
     baseIn: 4,
     geotextile: false,
     digIn: 0,
@@ -112,8 +115,10 @@ export function at<T>(record: Readonly<Record<string, T>>, id: string): T {
   return found;
 }
 
-export function values<K extends string>(figures: Readonly<Record<K, Figure>>): Record<K, number> {
-  const entries = Object.entries<Figure>(figures).map(([key, made]) => [key, num(made)]);
+export function values<K extends string>(figures: Readonly<{ [key in K]?: Figure }>): Record<K, number> {
+  const entries = Object.entries<Figure | undefined>(figures).flatMap(([key, made]) =>
+    made === undefined ? [] : [[key, num(made)]],
+  );
   return Object.fromEntries(entries) as Record<K, number>;
 }
 

@@ -47,6 +47,8 @@ function orderCuYd(given: Spread & { incrementCuYd: number }): number {
     truckCuYd: 10,
     shortLoadBelowCuYd: 0,
     shortLoadFeeUsd: new Decimal(0),
+    fuelFee: null,
+    saturdayFee: null,
   });
 }
 

@@ -89,7 +89,9 @@ runChecks('contracts', {
   'workday after': ({ from, days }: { from: string; days: number }) =>
     Array.from({ length: days }).reduce<string>((on) => nextWorkdayOn(on), from),
   'plan of a pour': ({ starts }: { starts: string }) => {
-    const { days, openings } = crewOf({ plan: { startsOn: starts, crew: ['ana', 'ben', 'cal'] } }).data;
+    const { days, openings } = crewOf({
+      plan: { poursOn: null, startsOn: starts, crew: ['ana', 'ben', 'cal'] },
+    }).data;
     const onPhase = (phase: string) =>
       days.find((day) => day.kind === 'work' && day.phase === phase)?.on ?? 'never';
     return [

@@ -558,6 +558,8 @@ export function aMaterials(paper: FrameView['paper'] = 'letter'): MaterialsView 
     },
     concrete: {
       heading: 'Concrete',
+      volume: aTable('Part by part', ['Part', '>Volume'], [['Drive', '8.9 cu yd']]),
+      cost: aTable('Bill', ['Line', '>Amount'], [['Concrete', '$1,720.00']]),
       facts: [
         { label: 'Order', value: '10 cu yd' },
         { label: 'Mix', value: '4,000 psi, 6 % air' },

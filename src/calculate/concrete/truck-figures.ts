@@ -1,86 +1,190 @@
 import type { CoreProblem } from '../../problems/index.ts';
-import { ceilToStep, formatNumber } from '../../units/index.ts';
-import { COMPANY_FIGURE, type Figure, figure, type Given, given, num } from '../figure.ts';
+import { ceilToStep, formatNumber, type Rate } from '../../units/index.ts';
+import { COMPANY_FIGURE, type Figure, type FigureInput, figure, given, num } from '../figure.ts';
 import {
   cheapestTruckOrder,
   shortLoadFeesUsd,
   type TruckTerms,
+  truckCost,
   truckLoadsCuYd,
   truckOrderCostUsd,
-  usdPerCuYd,
 } from './truck.ts';
+import { usdPerCuYd } from './truck-fees.ts';
 
 export type TruckFigures = {
+  /** The least that is enough, up to the increment [yd3]. */
+  readonly least: Figure;
+  readonly 'least-cost': Figure;
   readonly order: Figure;
   readonly loads: Figure;
+  readonly concrete: Figure;
   readonly 'short-load-fee': Figure;
+  /** Only where the plant asks it. */
+  readonly 'fuel-fee'?: Figure;
+  /** Only where the plant asks it and the pour falls on a Saturday. */
+  readonly 'saturday-fee'?: Figure;
   readonly cost: Figure;
+  /** What may be left when all is placed [yd3]. */
+  readonly 'left-over': Figure;
 };
 
+const PATH = 'company.suppliers.concrete';
+
 export function truckFigures(neededCuYd: Figure, terms: TruckTerms): TruckFigures {
-  const path = 'company.suppliers.concrete';
-  const incrementCuYd = given(`${path}.increment`, terms.incrementCuYd, 'yd3');
-  const truckCuYd = given(`${path}.truck`, terms.truckCuYd, 'yd3');
-  const priceUsdPerCuYd = given(`${path}.price`, usdPerCuYd(terms.price), '$/yd3');
-  const feeTerms = {
-    shortLoadBelowCuYd: given(`${path}.short-load-below`, terms.shortLoadBelowCuYd, 'yd3'),
-    shortLoadFeeUsd: given(`${path}.short-load-fee`, terms.shortLoadFeeUsd, '$/load'),
+  const from = {
+    incrementCuYd: given(`${PATH}.increment`, terms.incrementCuYd, 'yd3'),
+    truckCuYd: given(`${PATH}.truck`, terms.truckCuYd, 'yd3'),
   };
-  const order = orderFigure(neededCuYd, terms, { incrementCuYd, truckCuYd, priceUsdPerCuYd, ...feeTerms });
-  const orderCuYd = num(order);
-  const fee = figure({
-    value: shortLoadFeesUsd(orderCuYd, terms),
-    unit: '$',
-    decimals: 2,
-    formula: { method: 'the fee once for each load below the limit' },
-    inputs: { orderCuYd: order, truckCuYd, ...feeTerms },
-    source: COMPANY_FIGURE,
-    rounding: 'cent',
-  });
-  return {
-    order,
-    loads: figure({
-      value: truckLoadsCuYd(orderCuYd, terms).length,
-      unit: 'each',
-      decimals: 0,
-      formula: 'ceilStep(orderCuYd / floorStep(truckCuYd, incrementCuYd), 1)',
-      inputs: { orderCuYd: order, truckCuYd, incrementCuYd },
-      source: COMPANY_FIGURE,
-      rounding: 'up',
+  const priceUsdPerCuYd = given(`${PATH}.price`, usdPerCuYd(terms.price), '$/yd3');
+  const feeTerms = feeInputs(terms);
+  const least = leastFigure(neededCuYd, terms, from.incrementCuYd);
+  const order = orderFigure(least, terms, { ...from, priceUsdPerCuYd, ...feeTerms });
+  const loads = loadsFigure(order, terms, from);
+  const lines = {
+    concrete: usdFigure({
+      value: truckCost(num(order), terms).concreteUsd,
+      formula: 'roundCent(orderCuYd * priceUsdPerCuYd)',
+      inputs: { orderCuYd: order, priceUsdPerCuYd },
     }),
-    'short-load-fee': fee,
-    cost: figure({
-      value: truckOrderCostUsd(orderCuYd, terms),
-      unit: '$',
+    'short-load-fee': usdFigure({
+      value: shortLoadFeesUsd(num(order), terms),
+      formula: { method: 'the fee once for each load below the limit' },
+      inputs: { orderCuYd: order, truckCuYd: from.truckCuYd, ...shortLoadInputs(terms) },
+    }),
+    ...feeLine('fuel-fee', terms.fuelFee, truckCost(num(order), terms).fuelUsd, { order, loads }),
+    ...feeLine('saturday-fee', terms.saturdayFee, truckCost(num(order), terms).saturdayUsd, { order, loads }),
+  };
+  return {
+    least,
+    'least-cost': usdFigure({
+      value: truckOrderCostUsd(num(least), terms),
+      formula: { method: 'concrete and all fees of the least order that is enough' },
+      inputs: { leastCuYd: least, ...from, priceUsdPerCuYd, ...feeTerms },
+    }),
+    order,
+    loads,
+    ...lines,
+    cost: costFigure(lines, truckOrderCostUsd(num(order), terms)),
+    'left-over': figure({
+      // An order that is needed to the last digit may fall short by the noise of its sum.
+      value: Math.max(0, num(order) - num(neededCuYd)),
+      unit: 'yd3',
       decimals: 2,
-      formula: 'roundCent(orderCuYd * priceUsdPerCuYd + shortLoadFeesUsd)',
-      inputs: { orderCuYd: order, priceUsdPerCuYd, shortLoadFeesUsd: fee },
-      source: COMPANY_FIGURE,
-      rounding: 'cent',
+      formula: 'max(0, orderCuYd - neededCuYd)',
+      inputs: { orderCuYd: order, neededCuYd },
     }),
   };
 }
 
+function shortLoadInputs(terms: TruckTerms): Readonly<Record<string, FigureInput>> {
+  return {
+    shortLoadBelowCuYd: given(`${PATH}.short-load-below`, terms.shortLoadBelowCuYd, 'yd3'),
+    shortLoadFeeUsd: given(`${PATH}.short-load-fee`, terms.shortLoadFeeUsd, '$/load'),
+  };
+}
+
+function feeInputs(terms: TruckTerms): Readonly<Record<string, FigureInput>> {
+  const { fuelFee, saturdayFee } = terms;
+  return {
+    ...shortLoadInputs(terms),
+    ...(fuelFee === null ? {} : { fuelFeeUsd: rateInput('fuel-fee', fuelFee) }),
+    ...(saturdayFee === null ? {} : { saturdayFeeUsd: rateInput('saturday-fee', saturdayFee) }),
+  };
+}
+
+function rateInput(key: 'fuel-fee' | 'saturday-fee', rate: Rate): FigureInput {
+  return rate.perUnit === 'load'
+    ? given(`${PATH}.${key}`, rate.amountUsd, '$/load')
+    : given(`${PATH}.${key}`, usdPerCuYd(rate), '$/yd3');
+}
+
+function feeLine<K extends 'fuel-fee' | 'saturday-fee'>(
+  key: K,
+  rate: Rate | null,
+  value: Figure['value'],
+  { order, loads }: { readonly order: Figure; readonly loads: Figure },
+): { readonly [key in K]?: Figure } {
+  if (rate === null) return {};
+  const isByLoad = rate.perUnit === 'load';
+  const line = usdFigure({
+    value,
+    formula: isByLoad ? 'roundCent(loadCount * feeUsd)' : 'roundCent(orderCuYd * feeUsd)',
+    inputs: {
+      ...(isByLoad ? { loadCount: loads } : { orderCuYd: order }),
+      feeUsd: rateInput(key, rate),
+    },
+  });
+  return { [key]: line } as { readonly [key in K]?: Figure };
+}
+
+function usdFigure(made: Pick<Parameters<typeof figure>[0], 'value' | 'formula' | 'inputs'>): Figure {
+  return figure({ ...made, unit: '$', decimals: 2, source: COMPANY_FIGURE, rounding: 'cent' });
+}
+
+const COST_NAMES = {
+  concrete: 'concreteUsd',
+  'short-load-fee': 'shortLoadUsd',
+  'fuel-fee': 'fuelUsd',
+  'saturday-fee': 'saturdayUsd',
+} as const;
+
+function costFigure(lines: { readonly [K in keyof typeof COST_NAMES]?: Figure }, value: Figure['value']) {
+  const inputs = Object.fromEntries(
+    Object.entries(COST_NAMES).flatMap(([key, name]) => {
+      const line = lines[key as keyof typeof COST_NAMES];
+      return line === undefined ? [] : [[name, line]];
+    }),
+  );
+  return figure({
+    value,
+    unit: '$',
+    decimals: 2,
+    formula: Object.keys(inputs).join(' + '),
+    inputs,
+    source: COMPANY_FIGURE,
+  });
+}
+
+function leastFigure(neededCuYd: Figure, terms: TruckTerms, incrementCuYd: FigureInput): Figure {
+  return figure({
+    value: ceilToStep(num(neededCuYd), terms.incrementCuYd),
+    unit: 'yd3',
+    decimals: 2,
+    formula: 'ceilStep(neededCuYd, incrementCuYd)',
+    inputs: { neededCuYd, incrementCuYd },
+    source: COMPANY_FIGURE,
+    rounding: 'up',
+  });
+}
+
 function orderFigure(
-  neededCuYd: Figure,
+  leastCuYd: Figure,
   terms: TruckTerms,
-  supplier: Readonly<Record<string, Given>> & { readonly incrementCuYd: Given },
+  supplier: Readonly<Record<string, FigureInput>>,
 ): Figure {
-  const value = cheapestTruckOrder(num(neededCuYd), terms);
+  const value = cheapestTruckOrder(num(leastCuYd), terms);
   const shown = { value, unit: 'yd3', decimals: 2, source: COMPANY_FIGURE, rounding: 'up' } as const;
-  if (value === ceilToStep(num(neededCuYd), terms.incrementCuYd)) {
-    return figure({
-      ...shown,
-      formula: 'ceilStep(neededCuYd, incrementCuYd)',
-      inputs: { neededCuYd, incrementCuYd: supplier.incrementCuYd },
-    });
-  }
+  if (value === num(leastCuYd)) return figure({ ...shown, formula: 'leastCuYd', inputs: { leastCuYd } });
   return figure({
     ...shown,
-    formula: {
-      method: 'more than needed, because it costs less: no load is left that a short-load fee is due for',
-    },
-    inputs: { neededCuYd, ...supplier },
+    formula: { method: 'of all orders up to a truck more, the one that costs least with its fees' },
+    inputs: { leastCuYd, ...supplier },
+  });
+}
+
+function loadsFigure(
+  orderCuYd: Figure,
+  terms: TruckTerms,
+  { incrementCuYd, truckCuYd }: { readonly incrementCuYd: FigureInput; readonly truckCuYd: FigureInput },
+): Figure {
+  return figure({
+    value: truckLoadsCuYd(num(orderCuYd), terms).length,
+    unit: 'each',
+    decimals: 0,
+    formula: 'ceilStep(orderCuYd / floorStep(truckCuYd, incrementCuYd), 1)',
+    inputs: { orderCuYd, truckCuYd, incrementCuYd },
+    source: COMPANY_FIGURE,
+    rounding: 'up',
   });
 }
 
@@ -88,7 +192,7 @@ export function truckProblem({ truckCuYd, incrementCuYd }: TruckTerms): CoreProb
   if (truckCuYd >= incrementCuYd) return null;
   return {
     code: 'truck-below-increment',
-    path: 'company.suppliers.concrete.truck',
+    path: `${PATH}.truck`,
     parts: { truck: formatNumber(truckCuYd, 2), increment: formatNumber(incrementCuYd, 2) },
   };
 }

@@ -1,21 +1,27 @@
 import type { Decimal } from 'decimal.js';
-import {
-  ceilToStep,
-  cuFtPerCuYd,
-  cuMPerCuFt,
-  floorToStep,
-  multiplyR,
-  type Rate,
-  rationalToDecimal,
-  roundToCent,
-  Usd,
-} from '../../units/index.ts';
+import { ceilToStep, floorToStep, roundToCent, Usd } from '../../units/index.ts';
 import type { ConcreteSupplier } from '../job.ts';
+import { feeUsd, usdPerCuYd } from './truck-fees.ts';
 
+/** What a plant asks on the day of the pour; `saturdayFee` is null on any other day. */
 export type TruckTerms = Pick<
   ConcreteSupplier,
-  'price' | 'incrementCuYd' | 'truckCuYd' | 'shortLoadBelowCuYd' | 'shortLoadFeeUsd'
+  | 'price'
+  | 'incrementCuYd'
+  | 'truckCuYd'
+  | 'shortLoadBelowCuYd'
+  | 'shortLoadFeeUsd'
+  | 'fuelFee'
+  | 'saturdayFee'
 >;
+
+/** What an order costs, each line rounded half up to the cent. */
+export type TruckCost = {
+  readonly concreteUsd: Decimal;
+  readonly shortLoadUsd: Decimal;
+  readonly fuelUsd: Decimal;
+  readonly saturdayUsd: Decimal;
+};
 
 /**
  * The loads of an order, largest first, as few as the trucks allow.
@@ -66,14 +72,25 @@ export function shortLoadFeesUsd(orderCuYd: number, terms: TruckTerms): Decimal 
 }
 
 /**
- * What an order costs: the concrete and the fees for short loads, rounded once, half up to the cent.
+ * The lines of what an order costs.
  *
  * @param orderCuYd A multiple of the increment, 0 or more [yd³].
- * @throws {RangeError} As `truckLoadsCuYd`, or if the price is for something else than a volume.
+ * @throws {RangeError} As `truckLoadsCuYd`, or if a price is for something else than it can count.
  */
+export function truckCost(orderCuYd: number, terms: TruckTerms): TruckCost {
+  const order = { orderCuYd, loadCount: truckLoadsCuYd(orderCuYd, terms).length };
+  return {
+    concreteUsd: roundToCent(usdPerCuYd(terms.price).times(orderCuYd)),
+    shortLoadUsd: shortLoadFeesUsd(orderCuYd, terms),
+    fuelUsd: feeUsd(terms.fuelFee, order),
+    saturdayUsd: feeUsd(terms.saturdayFee, order),
+  };
+}
+
+/** The sum of the lines of what an order costs. */
 export function truckOrderCostUsd(orderCuYd: number, terms: TruckTerms): Decimal {
-  const concreteUsd = usdPerCuYd(terms.price).times(orderCuYd);
-  return roundToCent(concreteUsd.plus(shortLoadFeesUsd(orderCuYd, terms)));
+  const lines = truckCost(orderCuYd, terms);
+  return Object.values(lines).reduce((sumUsd, lineUsd) => sumUsd.plus(lineUsd), new Usd(0));
 }
 
 /**
@@ -84,8 +101,8 @@ export function truckOrderCostUsd(orderCuYd: number, terms: TruckTerms): Decimal
  * @throws {RangeError} As `truckOrderCostUsd`.
  *
  * Usually the needed amount up to the increment. Where a short-load fee is due, more concrete can
- * cost less: the least that makes no load short is at most the short-load limit away, so every
- * increment up to there is tried.
+ * cost less: every increment is tried up to a whole truck more, past which one more load with its own
+ * fees has come and none has gone.
  */
 export function cheapestTruckOrder(neededCuYd: number, terms: TruckTerms): number {
   if (!(neededCuYd >= 0)) throw new RangeError(`neededCuYd must be 0 or more, got ${neededCuYd}`);
@@ -93,7 +110,9 @@ export function cheapestTruckOrder(neededCuYd: number, terms: TruckTerms): numbe
   const leastCuYd = ceilToStep(neededCuYd, stepCuYd);
   if (leastCuYd === 0) return 0;
 
-  const moreSteps = Math.round(ceilToStep(terms.shortLoadBelowCuYd, stepCuYd) / stepCuYd);
+  const moreSteps = Math.round(
+    ceilToStep(Math.max(terms.truckCuYd, terms.shortLoadBelowCuYd), stepCuYd) / stepCuYd,
+  );
   let best = { orderCuYd: leastCuYd, costUsd: truckOrderCostUsd(leastCuYd, terms) };
   for (let steps = 1; steps <= moreSteps; steps += 1) {
     const orderCuYd = ceilToStep(leastCuYd + steps * stepCuYd, stepCuYd);
@@ -101,25 +120,6 @@ export function cheapestTruckOrder(neededCuYd: number, terms: TruckTerms): numbe
     if (costUsd.lt(best.costUsd)) best = { orderCuYd, costUsd };
   }
   return best.orderCuYd;
-}
-
-/**
- * A price for a volume as a price for a yd³: exact, so billing through it is billing in the quoted unit.
- *
- * @throws {RangeError} If the price is for something else than a volume.
- */
-export function usdPerCuYd(price: Rate): Decimal {
-  const amountUsd = new Usd(price.amountUsd);
-  switch (price.perUnit) {
-    case 'yd3':
-      return amountUsd;
-    case 'cu ft':
-      return amountUsd.times(27);
-    case 'm3':
-      return amountUsd.times(rationalToDecimal(multiplyR(cuFtPerCuYd, cuMPerCuFt)));
-    default:
-      throw new RangeError(`concrete is priced for a volume, got ${price.text}`);
-  }
 }
 
 function stepsIn(orderCuYd: number, stepCuYd: number): number {

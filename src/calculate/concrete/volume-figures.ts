@@ -1,23 +1,44 @@
-import { COMPANY_FIGURE, type Figure, figure, given, num } from '../figure.ts';
+import { type Figure, figure, given, num } from '../figure.ts';
 import type { BuiltSteps } from '../flights/index.ts';
-import type { Company, Slab } from '../job.ts';
-import { inputsByName, pick, sumExpression, sumOf } from '../parts.ts';
-import { slabCuYd, spillCuYd, stepsCuYd, unevennessCuYd } from './volumes.ts';
+import type { Slab } from '../job.ts';
+import { slabCuYd, stepsCuYd } from './volumes.ts';
 
-export type TotalFigures = {
+export type PouredSlab = Pick<Slab, 'id' | 'thicknessIn' | 'probedIn'>;
+
+export type SlabFigures = {
+  /** How deep the concrete is: as probed, or as thick as the slab [in]. */
+  readonly depth: Figure;
   readonly net: Figure;
-  readonly unevenness: Figure;
-  readonly spill: Figure;
-  readonly needed: Figure;
 };
 
-export function slabNet(slab: Pick<Slab, 'id' | 'thicknessIn'>, areaSqFt: Figure): Figure {
+/** @param thickenedCuFt What thickened edges take below the slab; null where it has none. */
+export function slabFigures(slab: PouredSlab, areaSqFt: Figure, thickenedCuFt: Figure | null): SlabFigures {
+  const depth = depthFigure(slab);
+  const slabAlone = slabCuYd({ areaSqFt: num(areaSqFt), thicknessIn: num(depth) });
+  return {
+    depth,
+    net: figure({
+      value: slabAlone + (thickenedCuFt === null ? 0 : num(thickenedCuFt) / 27),
+      unit: 'yd3',
+      decimals: 2,
+      formula: `areaSqFt * depthIn / 324${thickenedCuFt === null ? '' : ' + thickenedCuFt / 27'}`,
+      inputs: { areaSqFt, depthIn: depth, ...(thickenedCuFt === null ? {} : { thickenedCuFt }) },
+    }),
+  };
+}
+
+function depthFigure({ id, thicknessIn, probedIn }: PouredSlab): Figure {
+  const path = `build.slabs.${id}`;
+  const input =
+    probedIn === null
+      ? given(`${path}.thickness`, thicknessIn, 'in')
+      : given(`${path}.probed-depth`, probedIn, 'in');
   return figure({
-    value: slabCuYd({ areaSqFt: num(areaSqFt), thicknessIn: slab.thicknessIn }),
-    unit: 'yd3',
-    decimals: 2,
-    formula: 'areaSqFt * thicknessIn / 324',
-    inputs: { areaSqFt, thicknessIn: given(`build.slabs.${slab.id}.thickness`, slab.thicknessIn, 'in') },
+    value: num(input),
+    unit: 'in',
+    decimals: 3,
+    formula: probedIn === null ? 'thicknessIn' : 'probedIn',
+    inputs: { [probedIn === null ? 'thicknessIn' : 'probedIn']: input },
   });
 }
 
@@ -38,53 +59,4 @@ export function stepsNet(flight: BuiltSteps): Figure {
     },
     source: 'geometry: solid below every tread and the landing, above the ground',
   });
-}
-
-export function totals(made: {
-  slabs: Record<string, { net: Figure }>;
-  steps: Record<string, { net: Figure }>;
-  areas: Record<string, Figure>;
-  allowances: Pick<Company['allowances'], 'baseUnevennessIn' | 'spillRatio'>;
-}): TotalFigures {
-  const { slabs, steps, areas, allowances } = made;
-  const netInputs = {
-    ...inputsByName(pick(slabs, 'net'), 'SlabCuYd'),
-    ...inputsByName(pick(steps, 'net'), 'StepsCuYd'),
-  };
-  const net = figure({
-    value: sumOf(netInputs),
-    unit: 'yd3',
-    decimals: 2,
-    formula: sumExpression(netInputs),
-    inputs: netInputs,
-  });
-  const areaInputs = inputsByName(areas, 'SqFt');
-  const unevenness = figure({
-    value: unevennessCuYd({ lowIn: allowances.baseUnevennessIn, areaSqFt: sumOf(areas) }),
-    unit: 'yd3',
-    decimals: 2,
-    formula: `baseUnevennessIn * (${sumExpression(areaInputs)}) / 324`,
-    inputs: {
-      baseUnevennessIn: given('company.allowances.base-unevenness', allowances.baseUnevennessIn, 'in'),
-      ...areaInputs,
-    },
-    source: COMPANY_FIGURE,
-  });
-  const spill = figure({
-    value: spillCuYd({ netCuYd: num(net), spillRatio: allowances.spillRatio }),
-    unit: 'yd3',
-    decimals: 2,
-    formula: 'spillRatio * netCuYd',
-    inputs: { spillRatio: given('company.allowances.spill', allowances.spillRatio, 'ratio'), netCuYd: net },
-    source: COMPANY_FIGURE,
-  });
-  const needed = figure({
-    value: num(net) + num(unevenness) + num(spill),
-    unit: 'yd3',
-    decimals: 2,
-    formula: 'netCuYd + unevennessCuYd + spillCuYd',
-    inputs: { netCuYd: net, unevennessCuYd: unevenness, spillCuYd: spill },
-    source: 'NRMCA CIP 8 as republished by a producer: order 4 to 10 % above the plan dimensions (seen)',
-  });
-  return { net, unevenness, spill, needed };
 }

@@ -71,6 +71,20 @@ export function stepsCuYd(steps: {
 }
 
 /**
+ * Concrete that goes where forms bow out.
+ *
+ * @param forms.bulgeIn  How far they bow out, on average [in], 0 or more.
+ * @param forms.faceSqFt Their face: length times depth of the concrete [sq ft], 0 or more.
+ * @returns [yd³]
+ * @throws {RangeError} If a value is below 0 or not finite.
+ *
+ * V = b A / 324, as of a slab of the bulge's thickness. Source: geometry.
+ */
+export function bulgeCuYd(forms: { bulgeIn: number; faceSqFt: number }): number {
+  return slabCuYd({ areaSqFt: forms.faceSqFt, thicknessIn: forms.bulgeIn });
+}
+
+/**
  * What is spilled, left in the truck or in the barrows.
  *
  * @param net.netCuYd    By plan dimensions [yd³], 0 or more.

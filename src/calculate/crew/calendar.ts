@@ -22,7 +22,12 @@ export type WorkDay = {
 };
 
 export type Openings = { readonly walkOn: string; readonly driveOn: string };
-export type Calendar = { readonly days: readonly WorkDay[]; readonly openings: Openings | null };
+export type Calendar = {
+  readonly days: readonly WorkDay[];
+  readonly openings: Openings | null;
+  /** The first day on which the pour can be. */
+  readonly freeOn: string;
+};
 
 type PlannedTask = { readonly task: CrewTask; readonly laborHr: number; readonly clockHr: number };
 
@@ -31,7 +36,8 @@ const SATURDAY = 6;
 const NOISE_HR = 1e-9;
 
 /**
- * Puts the phases on dates: Monday to Friday from the start, the pour on a day of its own, forms
+ * Puts the phases on dates: Monday to Friday from the start, the pour on a day of its own or on the one
+ * that was chosen, forms
  * off on the next workday at least a day after it. Curing runs on calendar days, to the day cars
  * may drive. Holidays are not counted: the office moves the start.
  *
@@ -39,6 +45,8 @@ const NOISE_HR = 1e-9;
  */
 export function planCalendar(input: {
   readonly startsOn: string;
+  /** The day of the pour where it was chosen; null for the first one that is free. */
+  readonly poursOn: string | null;
   readonly tasks: TaskHours;
   readonly phases: Readonly<Record<Phase, PhaseFigures>>;
   readonly shared: boolean;
@@ -53,11 +61,13 @@ export function planCalendar(input: {
   const tearOut = plan('tear-out', firstOn, dayCount('tear-out'));
   const baseOn = input.shared ? firstOn : after(tearOut, firstOn);
   const base = plan('base-and-forms', baseOn, dayCount('base-and-forms'));
-  const pourOn = after([...tearOut, ...base], firstOn);
+  const freeOn = after([...tearOut, ...base], firstOn);
+  // A day that comes before base and forms are done waits for them; dates as written sort as they follow.
+  const pourOn = input.poursOn !== null && input.poursOn > freeOn ? input.poursOn : freeOn;
   const pour = plan('pour', pourOn, Math.min(1, dayCount('pour')));
   const stripOn = pour.length === 0 ? pourOn : workdayOnOrAfter(addDaysOn(pourOn, STRIP_AFTER_DAYS));
   const strip = plan('strip-and-clean', stripOn, dayCount('strip-and-clean'));
-  if (pour.length === 0) return { days: [...tearOut, ...base, ...strip], openings: null };
+  if (pour.length === 0) return { days: [...tearOut, ...base, ...strip], openings: null, freeOn };
 
   const openings = {
     walkOn: addDaysOn(pourOn, WALK_AFTER_DAYS),
@@ -66,7 +76,7 @@ export function planCalendar(input: {
   const curing = Array.from({ length: DRIVE_AFTER_DAYS - 1 }, (_, index): WorkDay => {
     return { on: addDaysOn(pourOn, index + 1), kind: 'cure', phase: 'pour', tasks: [] };
   });
-  return { days: byDate([...tearOut, ...base, ...pour, ...strip, ...curing]), openings };
+  return { days: byDate([...tearOut, ...base, ...pour, ...strip, ...curing]), openings, freeOn };
 }
 
 /** The day itself, or the Monday after it where it is a Saturday or a Sunday. */

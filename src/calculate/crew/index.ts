@@ -1,5 +1,5 @@
 import type { CoreProblem } from '../../problems/index.ts';
-import { weekdayOf } from '../../units/index.ts';
+import { daysBetween, weekdayOf } from '../../units/index.ts';
 import { constant, type Figure, figure, given, num } from '../figure.ts';
 import type { Company, Plan } from '../job.ts';
 import { productionRows } from '../production-row.ts';
@@ -36,6 +36,8 @@ export type CrewFigures = {
     readonly 'people-short': Figure;
     /** Area to finish for each of the people who finish. */
     readonly 'area-per-finisher': Figure;
+    /** Only where the day of the pour is chosen. */
+    readonly 'pour-early'?: Figure;
   };
 };
 
@@ -58,7 +60,7 @@ export type CrewResult = TopicResult<CrewFigures, CrewData>;
 export function calcCrew(
   input: WorkFigures &
     WorkThings & {
-      readonly plan: Pick<Plan, 'startsOn' | 'crew'>;
+      readonly plan: Pick<Plan, 'startsOn' | 'poursOn' | 'crew'>;
       readonly labor: Pick<Company['labor'], 'dayHr'>;
       readonly production: Company['production'];
       readonly supply: 'truck' | 'bags';
@@ -71,8 +73,9 @@ export function calcCrew(
   const dayHr = given('company.labor.day', input.labor.dayHr, 'h');
   const phases = phaseFigures(tasks, { crewCount, dayHr });
   const shared = sharesDay(phases, { crewCount, dayHr });
-  const calendar = planCalendar({
+  const { freeOn, ...calendar } = planCalendar({
     startsOn: plan.startsOn,
+    poursOn: plan.poursOn,
     tasks,
     phases,
     shared,
@@ -100,6 +103,7 @@ export function calcCrew(
         'work-days': workDaysFigure(phases, shared),
         'people-short': peopleShort(tasks, production, crewCount),
         'area-per-finisher': areaPerFinisher(quantities.finish, production.finish.people),
+        ...(plan.poursOn === null ? {} : { 'pour-early': pourEarly(plan.startsOn, plan.poursOn, freeOn) }),
       },
     },
     data: { ...calendar, firstPhasesShareDay: shared },
@@ -112,6 +116,17 @@ function startProblems(startsOn: string): CoreProblem[] {
   if (weekday < 6) return [];
   const parts = { on: startsOn, weekday: weekday === 6 ? 'saturday' : 'sunday' };
   return [{ code: 'starts-on-weekend', path: 'plan.starts-on', parts }];
+}
+
+/** How many days before base and forms are done the day chosen for the pour lies. */
+function pourEarly(startsOn: string, poursOn: string, freeOn: string): Figure {
+  return figure({
+    value: Math.max(0, daysBetween(poursOn, freeOn)),
+    unit: 'days',
+    decimals: 0,
+    formula: { method: 'days from the day chosen to the first one on which base and forms are done' },
+    inputs: { poursOnDays: given('plan.pours-on', daysBetween(startsOn, poursOn), 'days') },
+  });
 }
 
 function peopleShort(

@@ -11,6 +11,10 @@ export type SlabForms = FormSundries &
   StakeFigures & {
     readonly length: Figure;
     readonly 'short-by': Figure;
+    /** Open between the bottom of the board and what it stands on; only where the job says how high the form stands. */
+    readonly 'gap-under-board'?: Figure;
+    /** How far the base inside lies below what the forms stand on; only with the one before. */
+    readonly 'base-drop'?: Figure;
     /** Boards that stay whole. */
     readonly boards: Figure;
     readonly pieces: Figure;
@@ -24,7 +28,7 @@ export type SlabForms = FormSundries &
   };
 
 export type FormedShape = Pick<ShapeFigures, 'formed-straight' | 'formed-curved'>;
-export type FormedSlab = Pick<Slab, 'id' | 'thicknessIn' | 'board' | 'curveForm'>;
+export type FormedSlab = Pick<Slab, 'id' | 'thicknessIn' | 'formHeightIn' | 'board' | 'curveForm'>;
 
 /** The figures of one slab whose forms are laid. */
 export function slabFigures(made: {
@@ -53,6 +57,7 @@ export function slabFigures(made: {
   return {
     length,
     'short-by': shortBy(slab, `company.forms.boards.${board.id}`, board.heightIn),
+    ...standFigures(slab, board),
     boards: boards.whole,
     pieces: boards.pieces,
     'cut-length': boards['cut-length'],
@@ -123,6 +128,29 @@ function shortBy(slab: FormedSlab, path: string, heightIn: number): Figure {
     },
     source: DEFINITION,
   });
+}
+
+/** Form height, true height of the board and level of the base inside it, one against the other. */
+function standFigures(slab: FormedSlab, board: Board): Pick<SlabForms, 'gap-under-board' | 'base-drop'> {
+  const { id, formHeightIn, thicknessIn } = slab;
+  if (formHeightIn === null) return {};
+  const formHeight = given(`build.slabs.${id}.form-height`, formHeightIn, 'in');
+  const difference = (value: number, formula: string, other: Readonly<Record<string, FigureInput>>) =>
+    figure({
+      value: Math.max(0, value),
+      unit: 'in',
+      decimals: 3,
+      formula,
+      inputs: { formHeightIn: formHeight, ...other },
+    });
+  return {
+    'gap-under-board': difference(formHeightIn - board.heightIn, 'max(0, formHeightIn - boardHeightIn)', {
+      boardHeightIn: given(`company.forms.boards.${board.id}.height`, board.heightIn, 'in'),
+    }),
+    'base-drop': difference(thicknessIn - formHeightIn, 'max(0, thicknessIn - formHeightIn)', {
+      thicknessIn: given(`build.slabs.${id}.thickness`, thicknessIn, 'in'),
+    }),
+  };
 }
 
 function withoutStrip(count: number, curvedFt: Figure): Figure {

@@ -5,6 +5,8 @@ import {
   joinAlongEdge,
   kinksOf,
   moveOutline,
+  type NumberedEdge,
+  numberedEdges,
   type Outline,
   orient,
   overlapAreaSqIn,
@@ -36,6 +38,8 @@ export type ClosedShape = {
   readonly added: Readonly<Record<string, { readonly areaSqIn: number; readonly missIn: number }>>;
   readonly cutOuts: Readonly<Record<string, { readonly areaSqIn: number; readonly at: Point }>>;
   readonly kinks: ReturnType<typeof kinksOf>;
+  /** The edges of the outer ring by the numbers they were taped under. */
+  readonly edges: readonly NumberedEdge[];
 };
 
 export type Closing =
@@ -72,7 +76,14 @@ export function closeShape(shape: TapedShape, path: string, limits: TapeLimits):
     added: widened.added,
     cutOuts: cut.cutOuts,
     kinks: kinksOf(cut.outline.rings[0] ?? []),
+    edges: edgesByNumber(shape, cut.outline, bent.ring),
   };
+}
+
+/** Both half circles of a circle are its edge 1. */
+function edgesByNumber(shape: TapedShape, { rings: [outer = []] }: Outline, taped: Ring) {
+  const edges = numberedEdges(outer, taped);
+  return shape.base.kind === 'circle' ? edges.map((edge) => ({ ...edge, number: 1 })) : edges;
 }
 
 /** A circle has one edge to the reader and two half circles in its ring. */

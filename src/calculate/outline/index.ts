@@ -1,4 +1,4 @@
-import { edgesOf, type Outline, type Point, type Ring } from '../../geometry/index.ts';
+import { edgesOf, type NumberedEdge, type Outline, type Point, type Ring } from '../../geometry/index.ts';
 import type { CoreProblem } from '../../problems/index.ts';
 import type { TapedShape } from '../job.ts';
 import type { PublicText } from '../text.ts';
@@ -32,6 +32,7 @@ type Measured = {
   readonly lies: Record<string, Lies>;
   readonly corners: Record<string, readonly StringCorner[]>;
   readonly cutOuts: Record<string, readonly CutOutOnPlan[]>;
+  readonly edges: Record<string, readonly NumberedEdge[]>;
 };
 
 export type OutlineResult = TopicResult<
@@ -47,6 +48,8 @@ export type OutlineResult = TopicResult<
     readonly existingLies: Readonly<Record<string, Lies>>;
     /** Sharp corners of each slab on its surface, those a string can be stretched to, by their number. */
     readonly corners: Readonly<Record<string, readonly StringCorner[]>>;
+    /** The edges of the outer ring of each slab, on its surface, in their order. */
+    readonly edges: Readonly<Record<string, readonly NumberedEdge[]>>;
     readonly cutOuts: Record<'slabs' | 'existing', Readonly<Record<string, readonly CutOutOnPlan[]>>>;
   }
 >;
@@ -75,6 +78,7 @@ export function calcOutline(input: {
       lies: slabs.lies,
       existingLies: existing.lies,
       corners: slabs.corners,
+      edges: slabs.edges,
       cutOuts: { slabs: slabs.cutOuts, existing: existing.cutOuts },
     },
     problems: [...slabs.problems, ...existing.problems],
@@ -120,6 +124,7 @@ function measureAll(things: Readonly<Record<string, Shaped>>, section: string, l
     lies: {},
     corners: {},
     cutOuts: {},
+    edges: {},
   };
   for (const [index, { thing, shape, path }] of closed.entries()) {
     const { id } = thing;
@@ -133,6 +138,10 @@ function measureAll(things: Readonly<Record<string, Shaped>>, section: string, l
     made.corners[id] = stringCorners(shape.base).map(({ number, at }) => ({
       number,
       at: placedPoint(at, lies.surface),
+    }));
+    made.edges[id] = shape.edges.map(({ number, points }) => ({
+      number,
+      points: points.map((point) => placedPoint(point, lies.surface)),
     }));
     made.cutOuts[id] = Object.values(thing.shape.cutOuts).flatMap((cutOut) => {
       const left = shape.cutOuts[cutOut.id];

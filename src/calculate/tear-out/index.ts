@@ -95,6 +95,8 @@ type TearOutInput = {
   readonly outlines: OutlineResult['data']['existing'];
   /** Under each slab whose digging is known from heights [cu ft]. */
   readonly dug?: Readonly<Record<string, Figure>>;
+  /** Below the slabs that have thickened edges [cu ft]. */
+  readonly thickened?: Readonly<Record<string, { readonly volume: Figure }>>;
 };
 
 /**
@@ -117,11 +119,10 @@ export function calcTearOut(input: TearOutInput): TearOutResult {
   const green = mapped(input.green, greenFigures);
   const soil = Object.fromEntries(
     Object.values(input.slabs).flatMap((slab) => {
-      const volume = soilVolume(
-        slab,
-        thingNamed(input.shapes.slabs, slab.id, 'outline'),
-        input.dug?.[slab.id],
-      );
+      const volume = soilVolume(slab, thingNamed(input.shapes.slabs, slab.id, 'outline'), {
+        dug: input.dug?.[slab.id],
+        thickened: input.thickened?.[slab.id]?.volume,
+      });
       return volume === null ? [] : [[slab.id, soilFigures(volume)] as const];
     }),
   );

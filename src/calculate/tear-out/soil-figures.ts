@@ -1,4 +1,4 @@
-import { constant, type Figure, figure, given, num } from '../figure.ts';
+import { constant, type Figure, type FigureInput, figure, given, num } from '../figure.ts';
 import type { Slab } from '../job.ts';
 import type { ShapeFigures } from '../outline/index.ts';
 import { MATERIALS } from './materials.ts';
@@ -20,30 +20,48 @@ export type SoilFigures = {
 const LEAST_DUG_CU_FT = 1;
 
 /**
- * The soil dug out under one slab, over the area of the slab itself [cu ft]; null where none is.
+ * The soil dug out under one slab, over the area of the slab itself, and below that for its thickened
+ * edges [cu ft]; null where none is.
  *
- * @param dug As the heights of the job have it; undefined where they do not say, and the stated depth counts.
+ * @param ground.dug As the heights of the job have it; undefined where they do not say, and the stated
+ *                   depth counts.
  */
-export function soilVolume(slab: Slab, shape: ShapeFigures, dug: Figure | undefined): Figure | null {
-  const { id, digIn } = slab;
+export function soilVolume(
+  slab: Slab,
+  shape: ShapeFigures,
+  ground: { readonly dug: Figure | undefined; readonly thickened: Figure | undefined },
+): Figure | null {
+  const flat = flatSoil(slab, shape, ground.dug);
+  const { thickened } = ground;
+  if (thickened === undefined) return flat === null ? null : soilFigure(flat);
+  return soilFigure({
+    valueCuFt: (flat?.valueCuFt ?? 0) + num(thickened),
+    formula: flat === null ? 'edgesCuFt' : `${flat.formula} + edgesCuFt`,
+    inputs: { ...flat?.inputs, edgesCuFt: thickened },
+  });
+}
+
+type Soil = {
+  readonly valueCuFt: number;
+  readonly formula: string;
+  readonly inputs: Readonly<Record<string, FigureInput>>;
+};
+
+function flatSoil({ id, digIn }: Slab, shape: ShapeFigures, dug: Figure | undefined): Soil | null {
   if (dug !== undefined) {
     if (num(dug) < LEAST_DUG_CU_FT) return null;
-    return figure({
-      value: num(dug),
-      unit: 'cu ft',
-      decimals: 1,
-      formula: 'dugCuFt',
-      inputs: { dugCuFt: dug },
-    });
+    return { valueCuFt: num(dug), formula: 'dugCuFt', inputs: { dugCuFt: dug } };
   }
   if (digIn <= 0) return null;
-  return figure({
-    value: flatVolumeCuFt({ areaSqFt: num(shape.area), thicknessIn: digIn }),
-    unit: 'cu ft',
-    decimals: 1,
+  return {
+    valueCuFt: flatVolumeCuFt({ areaSqFt: num(shape.area), thicknessIn: digIn }),
     formula: 'areaSqFt * digIn / 12',
     inputs: { areaSqFt: shape.area, digIn: given(`build.slabs.${id}.dig`, digIn, 'in') },
-  });
+  };
+}
+
+function soilFigure({ valueCuFt, formula, inputs }: Soil): Figure {
+  return figure({ value: valueCuFt, unit: 'cu ft', decimals: 1, formula, inputs });
 }
 
 /** Weight and loose volume of soil, from its volume in place. */

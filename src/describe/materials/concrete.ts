@@ -1,40 +1,56 @@
 import { num } from '../../calculate/figure.ts';
-import { cuFtToCuYd, formatMoney, Usd } from '../../units/index.ts';
+import { cuFtToCuYd } from '../../units/index.ts';
 import { showDate } from '../show/index.ts';
 import type { FactView, ListView, MaterialsView } from '../views.ts';
+import { moneyOf, truckCostTable } from './concrete-cost.ts';
+import { volumeTable } from './concrete-volume.ts';
 import type { Made } from './made.ts';
 
-/** Net, named allowances, order, and what to say to the plant; or the bags. */
+/** Net, named allowances, order with its fees, and what to say to the plant; or the bags. */
 export function concreteView(made: Made): MaterialsView['concrete'] {
   const { results, show, words } = made;
   const say = words.materials.concrete;
-  const { total } = results.concrete.figures;
   const isTruck = results.concrete.data.supply === 'truck';
   return {
     heading: say.heading,
+    volume: volumeTable(made),
     facts: [
-      { label: say.net, value: show.volume(num(total.net)) },
-      { label: say.unevenness, value: show.volume(num(total.unevenness)) },
-      { label: say.spill, value: show.volume(num(total.spill)) },
-      { label: say.needed, value: show.volume(num(total.needed)) },
       ...(isTruck ? truckFacts(made) : bagFacts(made)),
       { label: say.strengthFloor, value: show.strength(num(results.concrete.figures['strength-floor'])) },
     ],
+    cost: isTruck ? truckCostTable(made) : null,
     script: isTruck ? script(made) : null,
   };
 }
 
-function truckFacts({ results, show, words }: Made): readonly FactView[] {
+function truckFacts({ job, results, show, words }: Made): readonly FactView[] {
   const say = words.materials.concrete;
-  const { truck, bags, total } = results.concrete.figures;
+  const { truck, bags } = results.concrete.figures;
   const loads = results.concrete.data.loadsCuYd.map((load) => show.volume(load)).join(' + ');
-  const feeUsd = new Usd(truck['short-load-fee'].value);
+  const isMore = num(truck.order) > num(truck.least);
   return [
     { label: say.order, value: show.volume(num(truck.order)) },
+    ...(isMore
+      ? [
+          {
+            label: say.whyMore,
+            value: say.whyMoreValue(
+              show.volume(num(truck.least)),
+              moneyOf(truck['least-cost']),
+              moneyOf(truck.cost),
+            ),
+          },
+        ]
+      : []),
     { label: say.loads, value: loads },
-    ...(feeUsd.gt(0) ? [{ label: say.shortLoad, value: formatMoney(feeUsd) }] : []),
-    { label: say.leftover, value: show.volume(num(truck.order) - num(total.needed)) },
-    { label: say.why, value: say.whyTruck(money(truck.cost.value), money(bags.cost.value)) },
+    {
+      label: say.leftover,
+      value: say.leftoverValue(
+        show.volume(num(truck['left-over'])),
+        job.site.access.leftOver ?? say.leftoverNowhere,
+      ),
+    },
+    { label: say.why, value: say.whyTruck(moneyOf(truck.cost), moneyOf(bags.cost)) },
   ];
 }
 
@@ -43,10 +59,11 @@ function bagFacts({ job, results, show, words }: Made): readonly FactView[] {
   const { truck, bags, total } = results.concrete.figures;
   const { bagged } = job.company.suppliers;
   const count = num(bags.count);
+  const leftCuYd = Math.max(0, cuFtToCuYd(count * bagged.yieldCuFt) - num(total.needed));
   return [
     { label: say.bags, value: say.bagsValue(show.count(count), show.weight(bagged.weightLb)) },
-    { label: say.leftover, value: show.volume(cuFtToCuYd(count * bagged.yieldCuFt) - num(total.needed)) },
-    { label: say.why, value: say.whyBags(money(bags.cost.value), money(truck.cost.value)) },
+    { label: say.leftover, value: show.volume(leftCuYd) },
+    { label: say.why, value: say.whyBags(moneyOf(bags.cost), moneyOf(truck.cost)) },
   ];
 }
 
@@ -55,6 +72,7 @@ function script({ job, results, show, words }: Made): ListView {
   const pour = results.crew.data.days.find(({ kind, phase }) => kind === 'work' && phase === 'pour');
   const loads = results.concrete.data.loadsCuYd.map((load) => show.volume(load)).join(' + ');
   const { mix } = job.build;
+  const { truckStands, washout } = job.site.access;
   return {
     heading: scriptHeading,
     items: [
@@ -69,11 +87,7 @@ function script({ job, results, show, words }: Made): ListView {
       say.order(show.volume(num(results.concrete.figures.truck.order)), loads),
       say.limit,
       say.water,
-      say.washout(job.site.access.truckStands),
+      washout === null ? say.stands(truckStands) : say.washout(truckStands, washout),
     ],
   };
-}
-
-function money(value: Parameters<typeof formatMoney>[0] | number): string {
-  return formatMoney(new Usd(value));
 }

@@ -42,6 +42,8 @@ export type Show = {
   readonly run: (lengthFt: number) => PublicText;
   readonly area: (areaSqFt: number) => PublicText;
   readonly volume: (volumeCuYd: number) => PublicText;
+  /** Parts of one volume, so rounded that they add up, as shown, to what their sum shows. */
+  readonly volumes: (partsCuYd: readonly number[]) => readonly PublicText[];
   readonly weight: (weightLb: number) => PublicText;
   /** A weight that something has to bear at least, not less than given: 2,001 lb or 908 kg. */
   readonly leastWeight: (weightLb: number) => PublicText;
@@ -77,6 +79,7 @@ const us: Show = {
   run: (lengthFt) => shown(`${formatNumber(lengthFt, 1)} ft`),
   area: (areaSqFt) => shown(`${formatNumber(areaSqFt, 0)} sq ft`),
   volume: (volumeCuYd) => shown(`${formatNumber(volumeCuYd, 2)} yd³`),
+  volumes: (partsCuYd) => hundredthsOf(partsCuYd).map((part) => shown(`${formatNumber(part, 2)} yd³`)),
   weight: (weightLb) => shown(`${formatNumber(weightLb, 0)} lb`),
   leastWeight: (weightLb) => shown(`${formatNumber(ceilToStep(weightLb, 1), 0)} lb`),
   tons: (weightLb) => shown(`${formatNumber(lbToTon(weightLb), 1)} tons`),
@@ -99,6 +102,8 @@ const metric: Show = {
   run: (lengthFt) => shown(`${formatNumber(ftToM(lengthFt), 1)} m`),
   area: (areaSqFt) => shown(`${formatNumber(sqFtToSqM(areaSqFt), 1)} m²`),
   volume: (volumeCuYd) => shown(`${formatNumber(cuYdToCuM(volumeCuYd), 2)} m³`),
+  volumes: (partsCuYd) =>
+    hundredthsOf(partsCuYd.map(cuYdToCuM)).map((part) => shown(`${formatNumber(part, 2)} m³`)),
   weight: (weightLb) => shown(`${formatNumber(lbToKg(weightLb), 0)} kg`),
   leastWeight: (weightLb) => shown(`${formatNumber(ceilToStep(lbToKg(weightLb), 1), 0)} kg`),
   tons: (weightLb) => shown(`${formatNumber(lbToTonne(weightLb), 1)} t`),
@@ -111,6 +116,24 @@ const metric: Show = {
 /** The way to show quantities of a job. */
 export function showIn(system: UnitSystem): Show {
   return system === 'us' ? us : metric;
+}
+
+/**
+ * Amounts of 0 or more in whole hundredths that add up to their sum in whole hundredths: each down,
+ * then one more where most was cut off.
+ */
+function hundredthsOf(parts: readonly number[]): readonly number[] {
+  const wanted = Math.round(round9(parts.reduce((sum, part) => sum + part, 0) * 100));
+  const whole = parts.map((part) => Math.floor(round9(part * 100)));
+  const cutOff = (index: number) => (parts[index] ?? 0) * 100 - (whole[index] ?? 0);
+  const short = wanted - whole.reduce((sum, part) => sum + part, 0);
+  const raised = new Set(
+    parts
+      .map((_, index) => index)
+      .toSorted((one, other) => cutOff(other) - cutOff(one) || one - other)
+      .slice(0, Math.max(0, short)),
+  );
+  return whole.map((part, index) => (part + (raised.has(index) ? 1 : 0)) / 100);
 }
 
 /** Drops float noise, so that 0.07 x 100 counts as a whole percent. */

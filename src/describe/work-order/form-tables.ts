@@ -28,9 +28,6 @@ export function formsTable(made: Made): TableView {
     rows: Object.values(job.build.slabs).map((slab) => {
       const figures = thingNamed(results.forms.figures.slabs, slab.id, 'slab');
       const board = thingNamed(job.company.forms.boards, slab.board, 'form board');
-      const shortIn = num(figures['short-by']);
-      const short =
-        shortIn > 0 ? say[slab.shortBoard === 'pack' ? 'pack' : 'dropBase'](show.size(shortIn)) : say.even;
       return {
         ...row(
           slab.label,
@@ -39,12 +36,29 @@ export function formsTable(made: Made): TableView {
           show.count(num(figures.boards)),
           show.count(num(figures.pieces)),
           show.count(num(figures.stakes)),
-          short,
+          standText(slab, made),
         ),
         note: formsNote(slab, made),
       };
     }),
   };
+}
+
+/** How the board stands: as the form height says, or else by what it lacks to the slab. */
+function standText(slab: Slab, { results, show, words }: Made): string {
+  const say = words.workOrder.forms;
+  const figures = thingNamed(results.forms.figures.slabs, slab.id, 'slab');
+  const { 'gap-under-board': gap, 'base-drop': drop } = figures;
+  if (slab.formHeightIn === null || gap === undefined || drop === undefined) {
+    const shortIn = num(figures['short-by']);
+    if (shortIn === 0) return say.even;
+    return say[slab.shortBoard === 'pack' ? 'pack' : 'dropBase'](show.size(shortIn));
+  }
+  return [
+    say.top(show.size(slab.formHeightIn)),
+    ...(num(gap) > 0 ? [say.gap(show.size(num(gap)))] : []),
+    ...(num(drop) > 0 ? [say.drop(show.size(num(drop)))] : []),
+  ].join(' ');
 }
 
 function formsNote(slab: Slab, { job, results, show, words }: Made): string | null {

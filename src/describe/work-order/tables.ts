@@ -6,6 +6,7 @@ import type { Words } from '../../words/index.ts';
 import { loadedWords } from '../parts/loaded-words.ts';
 import { steelWords } from '../parts/steel-words.ts';
 import { end, row, start, tableOrNull } from '../parts/tables.ts';
+import { thickenedWords } from '../parts/thickened-words.ts';
 import type { Show } from '../show/index.ts';
 import { type TableView, TICK_BOX } from '../views.ts';
 
@@ -24,7 +25,7 @@ export function slabsTable({ job, results, show, words }: Made): TableView {
       say.towards(show.slope(slab.fall.slope), slab.fall.towards),
       words.common.finishes[slab.finish],
     ),
-    note: liftsNote(slab, { results, show, words }),
+    note: slabNote(slab, { results, show, words }),
   }));
   const steps = Object.values(results.flights.data.steps).map((flight) =>
     row(
@@ -68,6 +69,18 @@ function digText(slab: Slab, { results, show, words }: Omit<Made, 'job'>): strin
 }
 
 /** The lifts of a base, where one is not enough: below the row, since a wide cell would shrink the page. */
+/** What a row cannot say: thickened edges, a probed base, lifts. */
+function slabNote(slab: Slab, made: Omit<Made, 'job'>): string | null {
+  const { show, words } = made;
+  const lifts = liftsNote(slab, made);
+  const notes = [
+    ...thickenedWords(slab, show, words),
+    ...(slab.probedIn === null ? [] : [words.workOrder.slabs.probed(show.size(slab.probedIn))]),
+    ...(lifts === null ? [] : [lifts]),
+  ];
+  return notes.length === 0 ? null : notes.join(' ');
+}
+
 function liftsNote(slab: Slab, { results, show, words }: Omit<Made, 'job'>): string | null {
   const figures = results.base.figures.slabs[slab.id];
   if (figures === undefined || num(figures.lifts) <= 1) return null;

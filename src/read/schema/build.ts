@@ -2,7 +2,7 @@ import type { z } from 'zod';
 import { lazily, TEXT_OR_NUMBER } from './leaf.ts';
 import { outlineKeys } from './outline.ts';
 import { ABOVE_ZERO, count, FROM_ZERO, length, quantity, share, yesNo } from './quantities.ts';
-import { byId, choice, reference, thing } from './shape.ts';
+import { byId, byNumber, choice, reference, thing } from './shape.ts';
 import { crewText, publicText } from './text.ts';
 
 const reinforcement = () =>
@@ -21,12 +21,41 @@ const reinforcement = () =>
     ).optional(),
   });
 
+const thickenedEdge = () =>
+  thing('thickened-edge', {
+    depth: length(
+      { ...ABOVE_ZERO, most: '4 ft' },
+      'From the top of the slab to the bottom of the edge.',
+      '10 in',
+    ),
+    width: length({ ...ABOVE_ZERO, most: '6 ft' }, 'How wide its flat bottom is.', '8 in'),
+    taper: length(
+      { ...FROM_ZERO, most: '6 ft' },
+      'How far along the ground it rises from there to the underside of the slab; upright if not given.',
+      '6 in',
+    ).optional(),
+  });
+
 const slab = () =>
   thing('slab', {
     label: publicText('What it is called on paper.', 'Driveway'),
     use: choice(['driveway', 'walk', 'patio', 'porch'], 'What it is for.'),
     ...outlineKeys(),
     thickness: length({ ...ABOVE_ZERO, most: '2 ft' }, 'How thick the new concrete is.', '4 in'),
+    'thickened-edges': byNumber(
+      thickenedEdge(),
+      'Edge number to how it is thickened, dug by hand below the slab; a rounded corner between two such edges too.',
+    ).optional(),
+    'form-height': length(
+      { ...ABOVE_ZERO, most: '2 ft' },
+      'How high the form tops stand above what the forms stand on; the height of the board if not given.',
+      '4 in',
+    ).optional(),
+    'probed-depth': length(
+      { ...ABOVE_ZERO, most: '2 ft' },
+      'Average depth from a string over the form tops down to the base, probed when the forms stand. Concrete is then ordered by it, with nothing added for a base that is not level.',
+      '4 1/4 in',
+    ).optional(),
     base: length({ ...FROM_ZERO, most: '4 ft' }, 'Compacted stone below it; 0 in for none.', '4 in'),
     dig: length({ ...FROM_ZERO, most: '6 ft' }, 'Soil dug out below the old slab; 0 in for none.', '4 in'),
     geotextile: yesNo(

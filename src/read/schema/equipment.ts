@@ -186,6 +186,11 @@ export const allowancesSection = lazily(() =>
   thing('allowances', {
     'base-unevenness': length({ ...FROM_ZERO, most: '6 in' }, 'How low the base lies on average.', '1/4 in'),
     spill: share({ ...FROM_ZERO, most: '50 %' }, 'Concrete that is lost or left in the truck.', '3 %'),
+    'form-bulge': length(
+      { ...FROM_ZERO, most: '2 in' },
+      'How far forms bow out under the concrete, on average; nothing if not given.',
+      '1/8 in',
+    ).optional(),
     'base-margin': length({ ...FROM_ZERO, most: '10 ft' }, 'How far the base runs past the forms.', '6 in'),
     'closing-error': length(
       { ...FROM_ZERO, most: '2 ft' },

@@ -17,6 +17,10 @@ export const planSection = lazily(() =>
       'Last day on which the truck is free to haul; a later trip is a finding.',
       '2026-05-06',
     ).optional(),
+    'pours-on': date(
+      'Day of the pour, where it is not the first one that is free; a Saturday too.',
+      '2026-05-09',
+    ).optional(),
   }),
 );
 

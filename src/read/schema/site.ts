@@ -162,6 +162,14 @@ export const siteSection = lazily(() =>
         'What the client should know about getting in.',
         'The side gate stays shut because of the dog',
       ).optional(),
+      washout: crewText(
+        'Where chutes and tools are washed out.',
+        'Lined box on the parking strip, uphill of no drain',
+      ).optional(),
+      'left-over': crewText(
+        'Where concrete goes that is left over.',
+        'Two block molds beside the truck, then the washout',
+      ).optional(),
       'gate-code': crewText('How to open the gate.', '4471 side gate').optional(),
       'crew-note': crewText(
         'What the crew should know about the place.',

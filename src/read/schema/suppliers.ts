@@ -37,6 +37,16 @@ const concrete = () =>
       '4 yd3',
     ),
     'short-load-fee': money('Fee for such a load.', '$120'),
+    'fuel-fee': rate(
+      ['load', 'yd3', 'm3'],
+      'Fuel or delivery fee; none if not given.',
+      '$28 per load',
+    ).optional(),
+    'saturday-fee': rate(
+      ['load', 'yd3', 'm3'],
+      'What a Saturday costs more; it counts only where the pour falls on one. None if not given.',
+      '$75 per load',
+    ).optional(),
     notice: notice(),
   });
 

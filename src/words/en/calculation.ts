@@ -25,6 +25,7 @@ export const calculation = {
     layout: 'Layout',
     levels: 'Heights',
     grades: 'Surfaces, falls and digging',
+    thickened: 'Thickened edges',
     'tear-out': 'Tear-out',
     breaking: 'Breaking out',
     flights: 'Steps',

@@ -30,6 +30,8 @@ export const findings = {
     'form-strip-breaks': () =>
       'The curve is tighter than its strip bends dry; take a thinner strip or wet it.',
     'curve-without-strip': () => 'No strip is named for a curve, so boards are sawn to bend.',
+    'pour-before-ready': () =>
+      'The day chosen for the pour comes before base and forms are done; it is planned for the first day after.',
     'pour-over-a-day': () => 'The pour does not fit in one day with this crew.',
     'area-large-for-finishers': () => 'There is more area than these finishers finish in one pour.',
     'crew-short-of-people': () => 'A task asks for more people than this crew has.',

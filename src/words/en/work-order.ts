@@ -24,6 +24,13 @@ export const workOrder = {
     fall: 'Falls',
     finish: 'Finish',
     lifts: (count: string, each: string) => `Base in ${count} lifts of ${each}.`,
+    thickened: (edges: string, depth: string, width: string) =>
+      `Thickened ${edges}: dig to ${depth} below the top of the slab, ${width} wide at the bottom, sides cut clean by hand.`,
+    tapered: (edges: string, depth: string, width: string, taper: string) =>
+      `Thickened ${edges}: dig to ${depth} below the top of the slab, ${width} wide at the bottom, then up to the slab over ${taper}.`,
+    edges: (numbers: readonly number[]) =>
+      numbers.length === 1 ? `edge ${numbers[0]}` : `edges ${numbers.join(', ')}`,
+    probed: (depth: string) => `Base probed: concrete is ordered for ${depth} on average.`,
     towards: (slope: string, towards: string) => `${slope} to ${towards}`,
     steps: (risers: number, riser: string, tread: string, landing: string, width: string) =>
       `${risers} × ${riser}, tread ${tread}, landing ${landing}, ${width} wide`,
@@ -145,6 +152,9 @@ export const workOrder = {
     even: 'Board covers the slab',
     dropBase: (short: string) => `Short by ${short}: keep the base that much below the board`,
     pack: (short: string) => `Short by ${short}: pack under the board`,
+    top: (height: string) => `Top ${height} above the ground it stands on.`,
+    gap: (gap: string) => `Close the gap of ${gap} under the board.`,
+    drop: (drop: string) => `Base inside ${drop} below that.`,
   },
   formPieces: {
     caption: 'Forms one by one: round each slab, from corner 1',

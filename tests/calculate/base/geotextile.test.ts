@@ -52,7 +52,7 @@ function laid(
     slabs: bySlabId,
     shapes,
     posts: torn.figures.posts,
-    allowances: { baseUnevennessIn: 0.25, spillRatio: 0.03, baseMarginIn: 6, ...TAPE_LIMITS },
+    allowances: { baseUnevennessIn: 0.25, spillRatio: 0.03, formBulgeIn: 0, baseMarginIn: 6, ...TAPE_LIMITS },
     supplier: aBaseSupplier(),
     geotextile: from.roll === undefined ? aRoll() : from.roll,
     machines: {},

@@ -41,8 +41,15 @@ const supplier: ConcreteSupplier = {
   truckCuYd: 9,
   shortLoadBelowCuYd: 5,
   shortLoadFeeUsd: new Decimal('150'),
+  fuelFee: null,
+  saturdayFee: null,
   noticeDays: 2,
 };
+
+const perLoad = (usd: number) =>
+  ({ amountUsd: new Decimal(usd), perUnit: 'load', text: `$${usd} per load` }) as const;
+const perCuYd = (usd: number) =>
+  ({ amountUsd: new Decimal(usd), perUnit: 'yd3', text: `$${usd} per yd3` }) as const;
 
 const bagged: BagSupplier = {
   label: 'Yard' as CrewText,
@@ -69,6 +76,8 @@ function concrete(made: {
   steps?: readonly BuiltSteps[];
   supplier?: ConcreteSupplier;
   exposure?: Exposure;
+  formBulgeIn?: number;
+  poursOnSaturday?: boolean;
 }) {
   const { shapes, slabs } = outlined(...(made.slabs ?? [aSlab()]));
   return calcConcrete({
@@ -76,7 +85,9 @@ function concrete(made: {
     shapes,
     steps: byId(...(made.steps ?? [])),
     mix: { exposure: made.exposure ?? 'freezing-and-deicers' },
-    allowances: { baseUnevennessIn: 0.25, spillRatio: 0.03 },
+    thickened: {},
+    allowances: { baseUnevennessIn: 0.25, spillRatio: 0.03, formBulgeIn: made.formBulgeIn ?? 0 },
+    poursOnSaturday: made.poursOnSaturday ?? false,
     supplier: made.supplier ?? supplier,
     bagged,
     laborUsdPerHr: dollarsAnHour(42.5),
@@ -87,6 +98,14 @@ describe('calcConcrete', () => {
   const walk = aSlab({ id: 'front-walk', shape: rectangle(360, 48) });
   const result = concrete({ slabs: [aSlab(), walk], steps: [stoop] });
 
+  const allOfIt = concrete({
+    slabs: [aSlab({ probedIn: 4.25 }), walk],
+    steps: [stoop],
+    formBulgeIn: 0.125,
+    poursOnSaturday: true,
+    supplier: { ...supplier, fuelFee: perLoad(28), saturdayFee: perCuYd(8) },
+  });
+
   test('the job by hand', () => {
     // 720 and 120 sq ft of 4 in, and 27.4167 cu ft of steps.
     const netCuYd = (720 * 4 + 120 * 4) / 324 + 27.41666666666667 / 27;
@@ -96,12 +115,16 @@ describe('calcConcrete', () => {
     expect(total.unevenness).toBeCloseTo((840 * 0.25) / 324, 9);
     expect(total.spill).toBeCloseTo(netCuYd * 0.03, 9);
     expect(total.needed).toBeCloseTo(12.3755, 4); // 11.3858 + 0.6481 + 0.3416
-    expect(values(result.figures.truck)).toEqual({
+    expect(values(result.figures.truck)).toMatchObject({
+      least: 12.5,
+      'least-cost': 2312.5,
       order: 12.5,
       loads: 2,
+      concrete: 2312.5,
       'short-load-fee': 0,
       cost: 2312.5,
     });
+    expect(num(result.figures.truck['left-over'])).toBeCloseTo(0.1245, 4);
     expect(result.data).toEqual({ supply: 'truck', loadsCuYd: [6.25, 6.25] });
   });
 
@@ -122,7 +145,14 @@ describe('calcConcrete', () => {
     // 320 sq ft of 4 in: 3.9506 net, 0.2469 and 0.1185 on top. 4.5 yd3 and the fee cost $982.50, 5 yd3 $925.
     const job = concrete({ slabs: [aSlab({ shape: rectangle(240, 192) })] });
     expect(num(job.figures.total.needed)).toBeCloseTo(4.316, 4);
-    expect(values(job.figures.truck)).toEqual({ order: 5, loads: 1, 'short-load-fee': 0, cost: 925 });
+    expect(values(job.figures.truck)).toMatchObject({
+      least: 4.5,
+      'least-cost': 982.5,
+      order: 5,
+      loads: 1,
+      'short-load-fee': 0,
+      cost: 925,
+    });
     expect(job.figures.truck.order.formula).toHaveProperty('method');
     expect(result.figures.truck.order.formula).toHaveProperty('expression');
   });
@@ -142,12 +172,20 @@ describe('calcConcrete', () => {
       ...outlined(),
       steps: {},
       mix: { exposure: 'freezing' },
-      allowances: { baseUnevennessIn: 0.25, spillRatio: 0.03 },
+      thickened: {},
+      allowances: { baseUnevennessIn: 0.25, spillRatio: 0.03, formBulgeIn: 0 },
+      poursOnSaturday: false,
       supplier,
       bagged,
       laborUsdPerHr: dollarsAnHour(42.5),
     });
-    expect(values(nothing.figures.truck)).toEqual({ order: 0, loads: 0, 'short-load-fee': 0, cost: 0 });
+    expect(values(nothing.figures.truck)).toMatchObject({
+      order: 0,
+      loads: 0,
+      'short-load-fee': 0,
+      cost: 0,
+      'left-over': 0,
+    });
     expect(nothing.data).toEqual({ supply: 'truck', loadsCuYd: [] });
   });
 
@@ -162,6 +200,44 @@ describe('calcConcrete', () => {
     expect(result.problems).toEqual([]);
   });
 
+  test('bulging forms, by hand', () => {
+    // 116 and 68 ft of form 4 in deep, 1/8 in out: 184 x 4/12 sq ft of face.
+    const bowed = concrete({ slabs: [aSlab(), walk], formBulgeIn: 0.125 });
+    const { bulge, net, unevenness, spill, needed } = bowed.figures.total;
+    expect(bulge && num(bulge)).toBeCloseTo((184 * (4 / 12) * 0.125) / 324, 9);
+    const parts = [net, unevenness, spill, bulge].map((part) => (part === undefined ? 0 : num(part)));
+    expect(num(needed)).toBeCloseTo(
+      parts.reduce((sumCuYd, part) => sumCuYd + part, 0),
+      12,
+    );
+    expect(result.figures.total.bulge).toBeUndefined();
+  });
+
+  test('a probed base is taken as it is, and nothing is added for what is not level', () => {
+    const probed = concrete({ slabs: [aSlab({ probedIn: 4.5 }), walk] });
+    expect(num(at(probed.figures.slabs, 'drive').net)).toBeCloseTo((720 * 4.5) / 324, 9);
+    expect(num(probed.figures.total.unevenness)).toBeCloseTo((120 * 0.25) / 324, 9);
+  });
+
+  test('fees: fuel on every load, Saturday only where the pour falls on one', () => {
+    const withFees = { ...supplier, fuelFee: perLoad(28), saturdayFee: perCuYd(8) };
+    const weekday = concrete({ slabs: [aSlab(), walk], steps: [stoop], supplier: withFees });
+    expect(weekday.figures.truck['fuel-fee']?.value.toString()).toBe('56');
+    expect(weekday.figures.truck['saturday-fee']).toBeUndefined();
+    expect(weekday.figures.truck.cost.value.toString()).toBe('2368.5');
+    const saturday = concrete({
+      slabs: [aSlab(), walk],
+      steps: [stoop],
+      supplier: withFees,
+      poursOnSaturday: true,
+    });
+    expect(saturday.figures.truck['saturday-fee']?.value.toString()).toBe('100');
+    expect(saturday.figures.truck.cost.value.toString()).toBe('2468.5');
+    const notAsked = concrete({ poursOnSaturday: true });
+    expect(notAsked.figures.truck['saturday-fee']).toBeUndefined();
+  });
+
+  testExpressions('concrete with fees, bulging and probed', allOfIt.figures, 20);
   testExpressions('concrete', result.figures, 14);
   testExpressions('concrete without freezing', concrete({ exposure: 'no-freezing' }).figures, 12);
 });
@@ -221,15 +297,19 @@ describe('truck orders', () => {
       truckCuYd: fc.integer({ min: 3, max: 11 }),
       shortLoadBelowCuYd: fc.integer({ min: 0, max: 6 }),
       feeUsd: fc.integer({ min: 0, max: 400 }),
+      fuelUsd: fc.option(fc.integer({ min: 0, max: 90 })),
+      saturdayUsd: fc.option(fc.integer({ min: 0, max: 30 })),
       priceUsd: fc.integer({ min: 90, max: 260 }),
     })
     .map(
-      ({ quarters, truckCuYd, shortLoadBelowCuYd, feeUsd, priceUsd }): TruckTerms => ({
+      ({ quarters, truckCuYd, shortLoadBelowCuYd, feeUsd, fuelUsd, saturdayUsd, priceUsd }): TruckTerms => ({
         price: { amountUsd: new Decimal(priceUsd), perUnit: 'yd3', text: '' },
         incrementCuYd: quarters / 4,
         truckCuYd,
         shortLoadBelowCuYd,
         shortLoadFeeUsd: new Decimal(feeUsd),
+        fuelFee: fuelUsd === null ? null : perLoad(fuelUsd),
+        saturdayFee: saturdayUsd === null ? null : perCuYd(saturdayUsd),
       }),
     );
   const anyNeed = fc.double({ min: 0.05, max: 40, noNaN: true });
@@ -263,8 +343,9 @@ describe('truck orders', () => {
           takenMore += 1;
           expect(truckOrderCostUsd(orderCuYd, terms).lt(truckOrderCostUsd(leastCuYd, terms))).toBe(true);
         } else expect(orderCuYd).toBe(leastCuYd);
-        // No order up to far beyond a short load is cheaper.
-        for (let tried = leastCuYd; tried < leastCuYd + 8; tried += terms.incrementCuYd) {
+        // Of every order up to two trucks more none is cheaper.
+        const mostCuYd = leastCuYd + 2 * Math.max(terms.truckCuYd, terms.shortLoadBelowCuYd);
+        for (let tried = leastCuYd; tried < mostCuYd; tried += terms.incrementCuYd) {
           expect(truckOrderCostUsd(tried, terms).gte(truckOrderCostUsd(orderCuYd, terms))).toBe(true);
         }
       }),

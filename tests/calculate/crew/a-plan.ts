@@ -86,7 +86,7 @@ export type Work = ReturnType<typeof someWork>;
 export function aCrew(changed: Partial<Parameters<typeof calcCrew>[0]> = {}): Parameters<typeof calcCrew>[0] {
   return {
     ...someWork(),
-    plan: { startsOn: '2026-05-04', crew: ['ana', 'ben', 'cal'] },
+    plan: { poursOn: null, startsOn: '2026-05-04', crew: ['ana', 'ben', 'cal'] },
     labor: { dayHr: 8 },
     production: production(),
     supply: 'truck',

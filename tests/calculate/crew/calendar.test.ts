@@ -23,7 +23,7 @@ describe('calendar', () => {
   });
 
   test('a pour on a Friday: forms off on Monday, curing through the weekend', () => {
-    const result = crewOf({ plan: { startsOn: '2026-05-06', crew: ['ana', 'ben', 'cal'] } });
+    const result = crewOf({ plan: { poursOn: null, startsOn: '2026-05-06', crew: ['ana', 'ben', 'cal'] } });
     expect(dates(result, 'work').slice(2)).toEqual(['2026-05-08 pour', '2026-05-11 strip-and-clean']);
     expect(dates(result, 'cure').map((line) => line.slice(0, 10))).toEqual([
       '2026-05-09',
@@ -37,7 +37,7 @@ describe('calendar', () => {
   });
 
   test('a start on a Saturday is a problem, and the days begin on the Monday', () => {
-    const result = crewOf({ plan: { startsOn: '2026-05-09', crew: ['ana', 'ben', 'cal'] } });
+    const result = crewOf({ plan: { poursOn: null, startsOn: '2026-05-09', crew: ['ana', 'ben', 'cal'] } });
     expect(result.problems).toEqual([
       { code: 'starts-on-weekend', path: 'plan.starts-on', parts: { on: '2026-05-09', weekday: 'saturday' } },
     ]);
@@ -45,8 +45,26 @@ describe('calendar', () => {
     expect(workdayOnOrAfter('2026-05-10')).toBe('2026-05-11');
   });
 
+  test('a pour on a day that was chosen: what follows it moves along, what comes before does not', () => {
+    const plan = { startsOn: '2026-05-04', poursOn: '2026-05-09', crew: ['ana', 'ben', 'cal'] };
+    const result = crewOf({ plan });
+    expect(dates(result, 'work')).toEqual([
+      '2026-05-04 tear-out',
+      '2026-05-05 base-and-forms',
+      '2026-05-09 pour',
+      '2026-05-11 strip-and-clean',
+    ]);
+    expect(result.data.openings).toEqual({ walkOn: '2026-05-11', driveOn: '2026-05-16' });
+    expect(result.problems).toEqual([]);
+    const early = (poursOn: string) => crewOf({ plan: { ...plan, poursOn } });
+    expect(early('2026-05-06').figures.total['pour-early']?.value).toBe(0);
+    expect(early('2026-05-04').figures.total['pour-early']?.value).toBe(2);
+    expect(dates(early('2026-05-04'), 'work')).toContain('2026-05-06 pour');
+    expect(crewOf().figures.total['pour-early']).toBeUndefined();
+  });
+
   test('one person: the tear-out of 21 h runs over three days in the order of the work', () => {
-    const result = crewOf({ plan: { startsOn: '2026-05-07', crew: ['ana'] } });
+    const result = crewOf({ plan: { poursOn: null, startsOn: '2026-05-07', crew: ['ana'] } });
     const tearOut = result.data.days.filter(({ phase }) => phase === 'tear-out');
     expect(tearOut.map(({ on }) => on)).toEqual(['2026-05-07', '2026-05-08', '2026-05-11']);
     expect(tearOut[0]?.tasks.map(({ task }) => task)).toEqual(['set-up', 'saw-cut', 'break-out', 'haul']);
@@ -95,7 +113,7 @@ describe('calendar', () => {
       fc.property(starts, fc.integer({ min: 1, max: 6 }), (dayOfYear, crewCount) => {
         const startsOn = new Date(Date.UTC(2026, 0, 1 + dayOfYear)).toISOString().slice(0, 10);
         const crew = Array.from({ length: crewCount }, (_, index) => `person-${index}`);
-        const { data } = crewOf({ plan: { startsOn, crew } });
+        const { data } = crewOf({ plan: { poursOn: null, startsOn, crew } });
         const work = data.days.filter(({ kind }) => kind === 'work').map(({ on }) => on);
         expect(work.every((on) => weekdayOf(on) <= 5)).toBe(true);
         expect(work).toEqual(work.toSorted());

@@ -73,17 +73,21 @@ export function someForms(changed: Partial<Forms> = {}): Forms {
   };
 }
 
-type Formed = Partial<Pick<Slab, 'thicknessIn' | 'board' | 'curveForm'>> & { readonly outline: Outline };
+type Formed = Partial<Pick<Slab, 'thicknessIn' | 'formHeightIn' | 'board' | 'curveForm'>> & {
+  readonly outline: Outline;
+};
 
 /** The forms of slabs given by their outlines, by id. */
 export function formsOf(slabs: Readonly<Record<string, Formed>>, forms: Forms = someForms()): FormsResult {
   const entries = Object.entries(slabs);
   return calcForms({
     slabs: Object.fromEntries(
-      entries.map(([id, { thicknessIn = 4, board = 'two-by-four', curveForm = null }]) => [
-        id,
-        { id, thicknessIn, board, curveForm },
-      ]),
+      entries.map(
+        ([id, { thicknessIn = 4, formHeightIn = null, board = 'two-by-four', curveForm = null }]) => [
+          id,
+          { id, thicknessIn, formHeightIn, board, curveForm },
+        ],
+      ),
     ),
     shapes: {
       slabs: Object.fromEntries(

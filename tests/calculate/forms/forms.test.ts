@@ -95,6 +95,24 @@ describe('forms of a job by hand', () => {
     expect(() => formsOf({ drive: { outline: box(120, 96), curveForm: 'tin' } })).toThrow(/tin/);
   });
 
+  test('form height, true board and base inside are three measures', () => {
+    const stood = (formHeightIn: number | null) => {
+      const made = formsOf({ drive: { outline: box(120, 96), thicknessIn: 4, formHeightIn } });
+      const { 'gap-under-board': gap, 'base-drop': drop } = at(made.figures.slabs, 'drive');
+      return [gap, drop].map((one) => (one === undefined ? null : num(one)));
+    };
+    // A board of 3 1/2 in with its top 3 3/4 in up, and a slab of 4 in.
+    expect(stood(3.75)).toEqual([0.25, 0.25]);
+    expect(stood(4)).toEqual([0.5, 0]);
+    expect(stood(3)).toEqual([0, 1]);
+    expect(stood(null)).toEqual([null, null]);
+  });
+
+  testExpressions(
+    'forms at a stated height',
+    formsOf({ drive: { outline: box(120, 96), formHeightIn: 3.75 } }).figures,
+    15,
+  );
   testExpressions('forms', result.figures, 23);
 });
 

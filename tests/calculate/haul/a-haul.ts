@@ -48,6 +48,9 @@ export function aSlab(changed: Partial<Slab> = {}): Slab {
     use: 'driveway',
     shape: rectangle(25, 20),
     thicknessIn: 4,
+    thickenedEdges: [],
+    formHeightIn: null,
+    probedIn: null,
     baseIn: 0,
     geotextile: false,
     digIn: 0,
@@ -167,7 +170,7 @@ export function base(
   return calcBase({
     slabs: bySlabId,
     shapes: calcOutline({ slabs: bySlabId, existing: {}, limits: TAPE_LIMITS }).figures,
-    allowances: { baseUnevennessIn: 0.25, spillRatio: 0.03, baseMarginIn, ...TAPE_LIMITS },
+    allowances: { baseUnevennessIn: 0.25, spillRatio: 0.03, formBulgeIn: 0, baseMarginIn, ...TAPE_LIMITS },
     supplier,
     posts: {},
     geotextile: null,

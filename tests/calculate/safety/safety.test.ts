@@ -282,7 +282,11 @@ describe('silica', () => {
               {},
               {
                 shapes: drive(areaSqFt),
-                plan: { startsOn: '2026-05-04', crew: ['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h', 'i', 'j'] },
+                plan: {
+                  poursOn: null,
+                  startsOn: '2026-05-04',
+                  crew: ['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h', 'i', 'j'],
+                },
               },
             ),
             'break-out',
