@@ -152,6 +152,7 @@ describe('shipped rule sets', () => {
     ['form-strip-low', 'forms.slabs.drive.strip-short-by', 'in', 0, 0.25],
     ['form-strip-breaks', 'forms.slabs.drive.curves.curve-1.radius-short-by', 'in', 0, 0.1],
     ['curve-without-strip', 'forms.slabs.drive.curves-without-strip', 'each', 0, 1],
+    ['pour-before-ready', 'crew.total.pour-early', 'days', 0, 1],
     ['pour-over-a-day', 'crew.phases.pour.days', 'days', 1, 2],
     ['area-large-for-finishers', 'crew.total.area-per-finisher', 'sq ft', 400, 401],
     ['crew-short-of-people', 'crew.total.people-short', 'each', 0, 1],

@@ -111,7 +111,7 @@ describe('forms of a job by hand', () => {
   testExpressions(
     'forms at a stated height',
     formsOf({ drive: { outline: box(120, 96), formHeightIn: 3.75 } }).figures,
-    15,
+    12,
   );
   testExpressions('forms', result.figures, 23);
 });
