@@ -96,6 +96,7 @@ function figuresByTopic(
     breaking: work.breaking.figures,
     ...(walkFigures(work.flights.figures).length === 0 ? {} : { flights: work.flights.figures }),
     ...(walkFigures(work.clearances.figures).length === 0 ? {} : { clearances: work.clearances.figures }),
+    ...(walkFigures(work.profiles.figures).length === 0 ? {} : { profiles: work.profiles.figures }),
     base: work.base.figures,
     forms: work.forms.figures,
     joints: work.joints.figures,

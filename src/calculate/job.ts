@@ -31,6 +31,8 @@ export type Job = {
   readonly heights: Heights | null;
   /** Parts of walls that stay clear of what is beside them; none without heights. */
   readonly walls: Readonly<Record<string, WallPart>>;
+  /** Lines to draw profiles along; none without heights. */
+  readonly profiles: Readonly<Record<string, Profile>>;
   readonly plan: Plan;
   readonly price: PriceTerms;
   readonly company: Company;
@@ -346,6 +348,14 @@ export type WallPart = {
     | { readonly kind: 'earth'; readonly heightIn: number };
   /** A least clearance of the job's own; null takes the table's. */
   readonly leastIn: number | null;
+};
+
+/** A line across slabs along which heights are drawn. */
+export type Profile = {
+  readonly id: string;
+  readonly label: CrewText;
+  /** Two points or more. */
+  readonly along: readonly TapedPoint[];
 };
 
 export type Plan = {

@@ -14,6 +14,7 @@ import { calcLayout } from './layout/index.ts';
 import { calcLevels } from './levels/index.ts';
 import { calcOutline, type TapeLimits } from './outline/index.ts';
 import { calcPrice } from './price/index.ts';
+import { calcProfiles } from './profiles/index.ts';
 import { calcReinforcement } from './reinforcement/index.ts';
 import { remember } from './remember.ts';
 import { calcSafety } from './safety/index.ts';
@@ -37,6 +38,7 @@ export function newTopics() {
     breaking: remember(calcBreaking),
     flights: remember(calcFlights),
     clearances: remember(calcClearances),
+    profiles: remember(calcProfiles),
     base: remember(calcBase),
     forms: remember(calcForms),
     joints: remember(calcJoints),

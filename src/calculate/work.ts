@@ -89,6 +89,7 @@ export function calcWork(job: Job, topics: Topics) {
   });
   const { steps } = flights.data;
   const clearances = topics.clearances({ walls: job.walls, slabs, graded: grades.data.slabs });
+  const profiles = topics.profiles({ profiles: job.profiles, graded: grades.data.slabs });
   const base = topics.base({
     slabs,
     shapes,
@@ -199,6 +200,7 @@ export function calcWork(job: Job, topics: Topics) {
     breaking,
     flights,
     clearances,
+    profiles,
     base,
     forms,
     joints,

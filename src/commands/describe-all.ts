@@ -37,6 +37,7 @@ export function describeAll(jobs: readonly PreparedJob[]): readonly DescribedJob
       drawings: [
         { name: 'plan-new', drawing: plan.drawing },
         ...(goesPlan === null ? [] : [{ name: 'plan-existing', drawing: goesPlan.drawing }]),
+        ...views.workOrder.profiles.map(({ drawing: { drawing } }) => ({ name: drawing.id, drawing })),
       ],
       spreadsheets: loads === null ? [] : [{ name: 'loads', spreadsheet: loads }],
       workbook: { name: 'materials', sheets: materials },

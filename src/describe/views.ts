@@ -162,6 +162,8 @@ export type WorkOrderView = {
     readonly digs: TableView | null;
     readonly notes: readonly string[];
   } | null;
+  /** Along chosen lines: what is there now against what will be. */
+  readonly profiles: readonly { readonly drawing: FiguredDrawing; readonly table: TableView }[];
   /** The lowest step of each flight that stays, and what each tread would take to make all steps equal. */
   readonly flights: TableView | null;
   readonly flightSplits: TableView | null;

@@ -86,6 +86,7 @@ export {
   type Surface,
   surfaceThrough,
 } from './surface.ts';
+export { climbOf, type LinePiece, pointAlong, surfaceAlong } from './surface-line.ts';
 export { cellsWithin, type VolumeBetween, volumeBetween } from './surface-volume.ts';
 export { tapeCorner } from './tape-corner.ts';
 export type { TapeSlip } from './tape-slip.ts';

@@ -17,6 +17,7 @@ import { SHIPPED, shippedOrigins } from './constants.ts';
 import { heightsOf } from './heights.ts';
 import { priceOf } from './price.ts';
 import { aFinder } from './problems-found.ts';
+import { profilesOf } from './profiles.ts';
 import { rulesOf } from './rules.ts';
 import { siteOf } from './site.ts';
 import { wallsOf } from './walls.ts';
@@ -73,6 +74,7 @@ function jobOf(id: string, sections: JobSections, company: CompanySections, rule
     build: buildOf(build),
     heights: heightsOf(heights),
     walls: wallsOf(heights),
+    profiles: profilesOf(heights),
     plan: {
       startsOn: plan['starts-on'],
       crew: plan.crew,

@@ -280,6 +280,7 @@ type CorePartsByCode = {
   readonly 'footing-does-not-fit': { readonly width: string };
   readonly 'wall-without-surface': { readonly slab: string };
   readonly 'wall-off-slab': { readonly slab: string; readonly by: string };
+  readonly 'profile-off-slabs': Nothing;
   readonly 'steps-do-not-rise': { readonly from: string; readonly to: string; readonly by: string };
   readonly 'treads-rise-too-much': { readonly treads: string; readonly rise: string };
   readonly 'steps-of-nothing': Nothing;

@@ -49,6 +49,7 @@ const THINGS = [
   'level-note',
   'level-point',
   'wall-part',
+  'profile',
   'plan',
   'price',
   'hidden',

@@ -95,7 +95,7 @@ function stroke(line: { readonly weightMm: number; readonly dash: 'solid' | keyo
   return `stroke="#000" stroke-width="${decimal(line.weightMm * pointsPerMm)}"${dash}`;
 }
 
-/** Goes: slanted lines. New: dots. Both drawn in thin black, so that grey printing loses nothing. */
+/** Goes: slanted lines. New: dots. Base: sparse stones. All drawn in thin black, so that grey printing loses nothing. */
 function patterns(id: string): string {
   const thin = decimal(0.18 * pointsPerMm);
   return [
@@ -104,6 +104,9 @@ function patterns(id: string): string {
       `<line x1="0" y1="0" x2="0" y2="6" stroke="#000" stroke-width="${thin}"/></pattern>`,
     `<pattern id="${id}-hatch-new" patternUnits="userSpaceOnUse" width="8" height="8">` +
       '<circle cx="2" cy="2" r="0.45" fill="#000"/><circle cx="6" cy="6" r="0.45" fill="#000"/></pattern>',
+    `<pattern id="${id}-hatch-base" patternUnits="userSpaceOnUse" width="14" height="10">` +
+      `<g fill="none" stroke="#000" stroke-width="${thin}"><path d="M2 3.2l1.2-1.7 1.5.5.2 1.5-1.6.7z"/>` +
+      '<path d="M9 8.2l.8-1.5 1.7.3.1 1.5-1.4.5z"/></g></pattern>',
     '</defs>',
   ].join('');
 }

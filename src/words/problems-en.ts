@@ -50,6 +50,7 @@ const THING: Readonly<Record<Thing, string>> = {
   heights: 'the section "heights"',
   'level-note': 'a level note',
   'wall-part': 'a part of a wall',
+  profile: 'a profile',
   'level-point': 'a level point',
   plan: 'the section "plan"',
   price: 'the section "price"',
@@ -450,6 +451,8 @@ const texts: ProblemTexts = {
     `How high "${slab}" is there is not known: its surface takes three points of the heights on it, not in a line.`,
   'wall-off-slab': ({ slab, by }) =>
     `It stands ${by} away from "${slab}", so that slab is not beside it. Check where it is, or name another slab.`,
+  'profile-off-slabs': () =>
+    'This line crosses no slab whose surface is known from the heights. Run it across one, not along its edge, or give that slab three points of the heights, not in a line.',
   'steps-do-not-rise': ({ from, to, by }) =>
     `Steps go up, and "${to}" lies ${by} below "${from}" or level with it. Change the two ends over, or check their heights.`,
   'treads-rise-too-much': ({ treads, rise }) =>

@@ -16,4 +16,8 @@ describe('what the calculation finds wrong with a new surface, in words', () => 
       'The new surface of "Drive" has "Garage floor", and it takes three points that are not in a line. Write the height of another place on it, kind: finish.',
     );
   });
+
+  test('a profile that crosses no known surface says what would do', () => {
+    expect(texts['profile-off-slabs']({})).toContain('Run it across one, not along its edge');
+  });
 });

@@ -409,6 +409,19 @@ export function aWorkOrder(paper: FrameView['paper'] = 'letter'): WorkOrderView 
       ),
       notes: ['Drive: 8.89 yd³ of soil to dig, as it lies.'],
     },
+    profiles: [
+      {
+        drawing: {
+          heading: 'Middle of the drive',
+          drawing: aDrawing('profile-middle', { widthIn: 7, heightIn: 2.5 }),
+        },
+        table: aTable(
+          'Profile: Middle of the drive',
+          ['Point', '>Along', '>There now', '>Top', '>Under slab', '>Under base', '>Dig'],
+          [['A, Drive', '0″', '100.71 ft', '100.71 ft', '100.38 ft', '100.04 ft', '4″']],
+        ),
+      },
+    ],
     flights: null,
     flightSplits: null,
     stepTops: null,

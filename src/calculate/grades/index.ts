@@ -8,13 +8,15 @@ import { thingNamed } from '../parts.ts';
 import type { TopicResult } from '../topic.ts';
 import { type DigVolumeFigures, digVolumes } from './dig-volume.ts';
 import { type JointFigures, jointFigures } from './joint-figures.ts';
-import { type OldGround, oldGround, oldPartsUnder, partAt } from './old-ground.ts';
-import { digFigures, heightFigure, type PlaceFigures } from './place-figures.ts';
+import { type OldGround, type OldPart, oldGround, oldPartsUnder } from './old-ground.ts';
+import { placeAt } from './place-at.ts';
+import type { PlaceFigures } from './place-figures.ts';
 import { gradePoint } from './points.ts';
 import { type Fall, type SlopeFigures, slopeFigures } from './slope-figures.ts';
 import { type SlabSurface, slabSurfaces } from './surfaces.ts';
 
-export { heightFigure } from './place-figures.ts';
+export { placeAt } from './place-at.ts';
+export { heightFigure, type PlaceFigures } from './place-figures.ts';
 export type { Fall } from './slope-figures.ts';
 export type { SlabSurface } from './surfaces.ts';
 
@@ -41,6 +43,8 @@ export type GradedSlab = SlabSurface & {
   readonly figures: SlabGrades;
   /** Where its places are on the plan, under the names of their figures. */
   readonly places: Readonly<Record<string, Point>>;
+  /** What is there now under it; null where that is not known. */
+  readonly parts: readonly OldPart[] | null;
   readonly falls: readonly Fall[];
 };
 
@@ -114,25 +118,20 @@ function gradedSlab(
     readonly heights: Heights;
   },
 ): GradedSlab {
-  const { slab, outline, surface, points } = made;
+  const { outline } = made;
   const places: Record<string, Point> = {
     ...Object.fromEntries(corners.map(({ number, at }) => [`corner-${number}`, at])),
     middle: middleOf(outline),
   };
   const parts = oldPartsUnder(outline, ground.old, ground.allThings);
   const placeFigures = Object.fromEntries(
-    Object.entries(places).map(([name, at]) => {
-      const finish = heightFigure(surface, at, points);
-      const part = parts === null ? null : partAt(parts, at);
-      if (part === null) return [name, { finish }];
-      const existing = heightFigure(part.top, at, part.points);
-      return [name, { finish, ...digFigures({ slab, finish, existing, gone: part.gone }) }];
-    }),
+    Object.entries(places).map(([name, at]) => [name, placeAt(made, parts, at)]),
   );
   const slopes = slopesOf(made, ground.heights);
   return {
     ...made,
     places,
+    parts,
     falls: slopes.falls,
     figures: {
       ...slopes.figures,

@@ -83,7 +83,7 @@ export type HatchPrimitive = {
   readonly pattern: HatchPattern;
 };
 
-export type HatchPattern = 'goes' | 'new' | 'none';
+export type HatchPattern = 'goes' | 'new' | 'base' | 'none';
 
 export type DotPrimitive = {
   readonly kind: 'dot';

@@ -14,4 +14,6 @@ export type {
 } from './drawing.ts';
 export { drawPlan } from './plan.ts';
 export type { Fall, PhotoPoint, PlanArea, PlanView } from './plan-view.ts';
+export { drawProfile } from './profile.ts';
+export type { ProfileView } from './profile-view.ts';
 export type { UnitSystem } from './scales.ts';

@@ -32,6 +32,11 @@ const SHEET_IN = {
   a4: { page: { widthIn: 6.8, heightIn: 6.6 }, half: { widthIn: 3.3, heightIn: 3.3 } },
 } as const;
 
+/** The most a drawing as wide as the page may take [in]. */
+export function sheetOf(paper: Paper): { readonly widthIn: number; readonly heightIn: number } {
+  return SHEET_IN[paper].page;
+}
+
 /** A plan to scale of some areas, as wide as the page or half of it. */
 export function planDrawing(made: {
   readonly id: string;

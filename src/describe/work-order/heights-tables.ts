@@ -6,6 +6,7 @@ import { thingNamed } from '../../calculate/parts.ts';
 import type { PublicText } from '../../calculate/text.ts';
 import { cuFtToCuYd } from '../../units/index.ts';
 import type { Words } from '../../words/index.ts';
+import { depthText } from '../parts/depth-text.ts';
 import { drawnFalls } from '../parts/drawn-falls.ts';
 import { slabArea } from '../parts/plan-areas.ts';
 import { end, row, start, tableOrNull } from '../parts/tables.ts';
@@ -149,16 +150,6 @@ function digsTable(slabs: readonly GradedSlab[], { show, words }: Made): TableVi
       }),
     ),
   );
-}
-
-function depthText(
-  { digIn, fillIn }: { readonly digIn: number; readonly fillIn: number },
-  show: Show,
-  say: Words['workOrder']['grades']['digs'],
-): string {
-  const none = show.size(0);
-  if (show.size(digIn) !== none) return show.size(digIn);
-  return show.size(fillIn) === none ? say.none : say.fill(show.size(fillIn));
 }
 
 function digNotes({ slab, figures }: GradedSlab, { results, show, words }: Made): readonly string[] {

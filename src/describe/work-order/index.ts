@@ -19,6 +19,7 @@ import { gradesView } from './heights-tables.ts';
 import { checksTable, curvesTable, turnsTable } from './layout-tables.ts';
 import { levelsView } from './levels-table.ts';
 import { pieceNotes } from './piece-notes.ts';
+import { profilesView } from './profiles.ts';
 import { reChalkTable } from './re-chalk-table.ts';
 import { stepTopsTable } from './step-tops-table.ts';
 import { jointsTable, loadsTable, slabsTable, steelTable } from './tables.ts';
@@ -49,6 +50,7 @@ export function describeWorkOrder(job: Job, results: JobResults, words: Words): 
     checks: checksTable(made),
     levels: levelsView(made),
     grades: gradesView(made),
+    profiles: profilesView(made),
     flights: flightsTable(made),
     flightSplits: splitsTable(made),
     stepTops: stepTopsTable(made),

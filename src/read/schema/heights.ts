@@ -45,6 +45,25 @@ const note = () =>
     foresight: rodReading('The rod on any other place.', '5.10 ft').optional(),
   });
 
+const profile = () =>
+  thing('profile', {
+    label: crewText('What the line is called on paper.', 'Middle of the drive'),
+    along: z
+      .array(place('A point of it.'))
+      .min(2)
+      .max(20)
+      .meta({
+        description:
+          'Where it runs on the plan, from point to point across the slabs; not along the edge of one.',
+        examples: [
+          [
+            ['0 ft', '9 ft'],
+            ['36 ft', '9 ft'],
+          ],
+        ],
+      }),
+  });
+
 /** How high things are, against one datum. */
 export const heightsSection = lazily(() =>
   thing('heights', {
@@ -68,6 +87,10 @@ export const heightsSection = lazily(() =>
     walls: byId(
       wallPart(),
       'Parts of walls that stay clear of what is beside them, each under an id.',
+    ).optional(),
+    profiles: byId(
+      profile(),
+      'Lines along which what is there now is drawn against what will be, each under an id.',
     ).optional(),
   }),
 );

@@ -30,6 +30,7 @@ export const calculation = {
     breaking: 'Breaking out',
     flights: 'Steps',
     clearances: 'Parts of walls',
+    profiles: 'Profiles',
     base: 'Base',
     forms: 'Forms',
     joints: 'Joints',

@@ -59,6 +59,15 @@ export const common = {
     oldPlan: h`What goes`,
     bayPlan: h`Load bays`,
     gradesPlan: h`Heights and falls`,
+    profileScale: (scale: string, times: string) =>
+      times === '1' ? `Scale ${scale}, heights too` : `Scale ${scale}; heights drawn ${times} times as large`,
+    profileLines: {
+      top: 'New top',
+      now: 'There now',
+      slabBottom: 'Underside of slab',
+      left: 'Left when it is gone',
+      baseBottom: 'Underside of base',
+    },
     cornerHeight: (corner: PublicText, height: PublicText) => h`${corner}: ${height}`,
     areaPlan: (label: PublicText) => h`Plan: ${label}`,
     joint: (number: PublicText) => h`J${number}`,

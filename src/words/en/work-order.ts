@@ -103,6 +103,15 @@ export const workOrder = {
     beyond: 'Outside the points with heights the surface goes on as the plane of the nearest three.',
     deep: 'Dig is below what is left when the old thing and what comes up with it are gone.',
   },
+  profiles: {
+    caption: (label: string) => `Profile: ${label}`,
+    point: 'Point',
+    at: (letter: string, slab: string) => `${letter}, ${slab}`,
+    along: 'Along',
+    level: (from: string, to: string) => `${from} to ${to}: level.`,
+    falls: (from: string, to: string, slope: string) => `${from} to ${to}: falls ${slope}.`,
+    climbs: (from: string, to: string, slope: string) => `${from} to ${to}: climbs ${slope}.`,
+  },
   levels: {
     caption: (datum: string) => `Heights against the datum: ${datum}`,
     point: 'Point',
