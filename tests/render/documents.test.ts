@@ -156,6 +156,7 @@ test('parts of a view that are absent leave no trace', async () => {
     checks: null,
     levels: null,
     grades: null,
+    profiles: [],
     formPieces: null,
     steel: null,
     bays: null,
