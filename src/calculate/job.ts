@@ -212,10 +212,29 @@ export type Exposure = 'no-freezing' | 'freezing' | 'freezing-and-deicers';
 export type MeshStyle = '6x6-w1.4' | '6x6-w2.1' | '6x6-w2.9' | '6x6-w4.0' | '4x4-w1.4' | '4x4-w2.9';
 export type BarSize = 3 | 4 | 5;
 
+export type BarMaterial = 'steel' | 'glass-fibre';
+
 export type Reinforcement =
   | { readonly kind: 'none' }
-  | { readonly kind: 'mesh'; readonly style: MeshStyle }
-  | { readonly kind: 'bars'; readonly size: BarSize; readonly spacingIn: number };
+  | {
+      readonly kind: 'mesh';
+      readonly style: MeshStyle;
+      readonly from: 'sheets' | 'rolls';
+      /** From the top of the slab to the wire; null takes the usual one. */
+      readonly coverIn: number | null;
+    }
+  | {
+      readonly kind: 'bars';
+      readonly material: BarMaterial;
+      readonly size: BarSize;
+      readonly spacingIn: number;
+      /** Of the bars that run across the slab; null where both ways are alike. */
+      readonly spacingAcrossIn: number | null;
+      /** From the top and the edges of the slab to the bars; null takes the usual one. */
+      readonly coverIn: number | null;
+      /** What is done at the outer corners: the outer bars cross and are tied, or bent pieces go round. */
+      readonly corners: 'crossed' | 'bent';
+    };
 
 /** An edge that is thicker than its slab. */
 export type ThickenedEdge = {
@@ -530,6 +549,19 @@ export type GeotextileSupplier = {
   readonly price: Rate;
 };
 
+export type BarSupplier = {
+  readonly label: CrewText;
+  readonly phone: CrewText;
+  /** Lengths as sold, one or more. */
+  readonly stocksIn: readonly number[];
+  /** Lap in bar diameters. */
+  readonly lapDiameters: number;
+  /** What cutting a bar takes away; null: nothing of steel, a saw cut of glass fibre. */
+  readonly kerfIn: number | null;
+  readonly price: Rate;
+  readonly noticeDays: number;
+};
+
 export type Suppliers = {
   readonly concrete: ConcreteSupplier;
   readonly bagged: BagSupplier;
@@ -543,15 +575,15 @@ export type Suppliers = {
     readonly sheetWidthIn: number;
     readonly lapIn: number;
     readonly price: Rate;
+    /** Null where it sells none. */
+    readonly roll: { readonly lengthIn: number; readonly widthIn: number; readonly priceUsd: Decimal } | null;
+    readonly noticeDays: number;
   };
-  readonly bars: {
-    readonly label: CrewText;
-    readonly phone: CrewText;
-    readonly stockIn: number;
-    /** Lap in bar diameters. */
-    readonly lapDiameters: number;
-    readonly price: Rate;
-  };
+  readonly bars: BarSupplier;
+  /** Null where the company names none. */
+  readonly glassFibreBars:
+    | (BarSupplier & { readonly bentPriceUsd: Decimal; readonly bentNoticeDays: number })
+    | null;
   readonly sundries: {
     readonly label: CrewText;
     readonly phone: CrewText;

@@ -102,7 +102,14 @@ export function calcWork(job: Job, topics: Topics) {
   });
   const forms = topics.forms({ slabs, shapes, outlines, forms: company.forms });
   const joints = topics.joints({ slabs, shapes, outlines, lies: outline.data.lies, mix });
-  const reinforcement = topics.reinforcement({ slabs, shapes, outlines, suppliers });
+  const reinforcement = topics.reinforcement({
+    slabs,
+    shapes,
+    outlines,
+    joints: joints.figures.slabs,
+    jointLines: joints.data.lines,
+    suppliers,
+  });
   const laborRate = topics.laborRate({ plan, labor: company.labor });
   const laborUsdPerHr = laborRate.figures['labor-cost-per-hour'];
   const concrete = topics.concrete({

@@ -175,6 +175,13 @@ export type WorkOrderView = {
   readonly formPieces: TableView | null;
   readonly joints: TableView;
   readonly steel: TableView | null;
+  /** Where every bar lies, the lengths to cut, and out of which stock. */
+  readonly bars: {
+    readonly plan: FiguredDrawing;
+    readonly notes: readonly string[];
+    readonly cutList: TableView;
+    readonly cutPlan: TableView;
+  } | null;
   /** Everything that goes, and what it is hauled as. */
   readonly goes: TableView | null;
   /** Bays to chalk before breaking; null within where nothing is split between loads. */
@@ -227,6 +234,8 @@ export type MaterialsView = {
     readonly script: ListView | null;
   };
   readonly steel: TableView | null;
+  /** Bars to buy, of all slabs together. */
+  readonly stock: TableView | null;
   readonly forms: TableView;
   readonly shopping: {
     readonly heading: string;

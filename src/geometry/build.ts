@@ -55,19 +55,18 @@ export function moveOutline(outline: Outline, by: { readonly dxIn: number; reado
 
 /** Turned about the origin, anticlockwise positive. */
 export function turnOutline(outline: Outline, turnDeg: number): Outline {
+  return {
+    rings: outline.rings.map((ring) => ring.map((vertex) => ({ ...vertex, ...turnPoint(vertex, turnDeg) }))),
+  };
+}
+
+/** As `turnOutline`. */
+export function turnPoint({ xIn, yIn }: Point, turnDeg: number): Point {
   const turnRad = (turnDeg * Math.PI) / 180;
   // The quarter turns exact, so that a square shape stays square.
   const cosine = turnDeg % 180 === 90 || turnDeg % 180 === -90 ? 0 : Math.cos(turnRad);
   const sine = turnDeg % 180 === 0 ? 0 : Math.sin(turnRad);
-  return {
-    rings: outline.rings.map((ring) =>
-      ring.map((vertex) => ({
-        ...vertex,
-        xIn: vertex.xIn * cosine - vertex.yIn * sine,
-        yIn: vertex.xIn * sine + vertex.yIn * cosine,
-      })),
-    ),
-  };
+  return { xIn: xIn * cosine - yIn * sine, yIn: xIn * sine + yIn * cosine };
 }
 
 /** The same shape run the other way round; corner 1 stays corner 1. */

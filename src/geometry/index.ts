@@ -16,9 +16,11 @@ export {
   rectangleRing,
   reverseRing,
   turnOutline,
+  turnPoint,
   withEdgeKinds,
 } from './build.ts';
 export { circleRing, sectorRing } from './circle.ts';
+export { clearStretches } from './clear-stretches.ts';
 export { clipLineToOutline, clipSegmentToOutline, type Line, type Stretch } from './clip.ts';
 export { segmentsMeet, selfCrossing } from './crossing.ts';
 export { radiusFromSetbackIn, type SimpleCurve, simpleCurve } from './curve.ts';
@@ -27,6 +29,7 @@ export { type Chord, chordsOf } from './flatten.ts';
 export { type FourSidesIn, type FourSidesResult, fourSidesRing } from './four-sides.ts';
 export { gridLines, lineLengthIn } from './grid-lines.ts';
 export { type HalfPlane, leftOf, opposite } from './half-plane.ts';
+
 export { cornerFactor, type InsetResult, insetRing } from './inset.ts';
 export { type JoinResult, joinAlongEdge } from './join.ts';
 export { jointMiss } from './joint-miss.ts';
@@ -65,6 +68,8 @@ export { commonPieces, isWithin, overlapAreaSqIn, piecesOutside, unionAreaSqIn }
 export { type CornerDoesNotFit, type RoundCornersResult, roundCorners } from './round-corners.ts';
 export type { CornerArc, RoundedCorner } from './rounded-corner.ts';
 export type { Rounding } from './rounding.ts';
+export { segmentCrossingIn } from './segment-crossing.ts';
+export { type SharpCorner, sharpCorners } from './sharp-corners.ts';
 export { sliceDirectionDeg } from './slice-direction.ts';
 export { type CutLine, type Slice, sliceOutline } from './slice-outline.ts';
 export { outOfSquare, type SquareTriple, squareTriple } from './squaring.ts';

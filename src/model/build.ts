@@ -68,10 +68,20 @@ const BAR_SIZES: Readonly<Record<'3' | '4' | '5', BarSize>> = { 3: 3, 4: 4, 5: 5
 /** @throws {RangeError} If it is neither mesh nor bars with a spacing, which the checks refuse. */
 function reinforcementOf(input: SlabInput['reinforcement']): Reinforcement {
   if (input === undefined) return SHIPPED.reinforcement;
-  if (input.mesh !== undefined) return { kind: 'mesh', style: input.mesh };
+  const coverIn = inCoreUnitOrNull(input.cover);
+  if (input.mesh !== undefined)
+    return { kind: 'mesh', style: input.mesh, from: input.from ?? SHIPPED.meshFrom, coverIn };
   if (input.bars === undefined || input.spacing === undefined)
     throw new RangeError('bars need a size and a spacing');
-  return { kind: 'bars', size: BAR_SIZES[input.bars], spacingIn: inCoreUnit(input.spacing) };
+  return {
+    kind: 'bars',
+    material: input.material ?? SHIPPED.barMaterial,
+    size: BAR_SIZES[input.bars],
+    spacingIn: inCoreUnit(input.spacing),
+    spacingAcrossIn: inCoreUnitOrNull(input['spacing-across']),
+    coverIn,
+    corners: input.corners ?? SHIPPED.barCorners,
+  };
 }
 
 type StepsInput = NonNullable<BuildSection['steps']>[string];

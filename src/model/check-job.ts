@@ -5,6 +5,7 @@ import { checkGeotextile } from './check-geotextile.ts';
 import { checkHeights } from './check-heights.ts';
 import { checkMethods } from './check-methods.ts';
 import { checkOutline } from './check-outline.ts';
+import { checkReinforcement } from './check-reinforcement.ts';
 import { checkSteps } from './check-steps.ts';
 import { checkWalls } from './check-walls.ts';
 import { childrenOf } from './paths.ts';
@@ -45,16 +46,6 @@ function checkBuild(finder: Finder): void {
     });
   }
   for (const id of childrenOf('build.steps', finder.origins)) checkSteps(finder, `build.steps.${id}`);
-}
-
-function checkReinforcement({ origins, add }: Finder, path: string): void {
-  if (!origins.has(path)) return;
-  const [hasMesh, hasBars, hasSpacing] = ['mesh', 'bars', 'spacing'].map((key) =>
-    origins.has(`${path}.${key}`),
-  );
-  if (hasMesh === hasBars) add(path, 'reinforcement-unclear', {});
-  else if (hasBars && !hasSpacing) add(path, 'bars-without-spacing', {});
-  else if (!hasBars && hasSpacing) add(`${path}.spacing`, 'spacing-without-bars', {});
 }
 
 function checkPlan(finder: Finder): void {

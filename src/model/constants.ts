@@ -17,6 +17,10 @@ export const SHIPPED = {
   breakOut: 'breaker',
   soilStuckIn: 0,
   reinforcement: { kind: 'none' },
+  meshFrom: 'sheets',
+  barMaterial: 'steel',
+  barCorners: 'crossed',
+  noticeDays: 1,
   treadSlope: 0,
   taperIn: 0,
   formBulgeIn: 0,
@@ -59,7 +63,13 @@ export function shippedOrigins(origins: Origins): ReadonlyMap<string, Origin> {
     add(`site.old-steps.${id}.steel`, SHIPPED.steel);
   }
   for (const id of childrenOf('build.slabs', origins)) {
-    add(`build.slabs.${id}.reinforcement`, SHIPPED.reinforcement.kind);
+    const steel = `build.slabs.${id}.reinforcement`;
+    add(steel, SHIPPED.reinforcement.kind);
+    if (origins.has(`${steel}.mesh`)) add(`${steel}.from`, SHIPPED.meshFrom);
+    if (origins.has(`${steel}.bars`)) {
+      add(`${steel}.material`, SHIPPED.barMaterial);
+      add(`${steel}.corners`, SHIPPED.barCorners);
+    }
     add(`build.slabs.${id}.geotextile`, 'no');
     for (const edge of childrenOf(`build.slabs.${id}.thickened-edges`, origins))
       add(`build.slabs.${id}.thickened-edges.${edge}.taper`, `${SHIPPED.taperIn} in`);

@@ -1,7 +1,8 @@
-import type { Suppliers } from '../calculate/job.ts';
+import type { BarSupplier, Suppliers } from '../calculate/job.ts';
 import type { SuppliersSection } from '../read/index.ts';
 import { cuFtPerCuYd, cuFtPerGal, lbPerTon } from '../units/index.ts';
-import { inCoreUnit, inUnitOf } from './quantity.ts';
+import { SHIPPED } from './constants.ts';
+import { inCoreUnit, inCoreUnitOrNull, inUnitOf } from './quantity.ts';
 
 export function suppliersOf(input: SuppliersSection): Suppliers {
   return {
@@ -11,6 +12,7 @@ export function suppliersOf(input: SuppliersSection): Suppliers {
     geotextile: input.geotextile === undefined ? null : geotextileOf(input.geotextile),
     mesh: meshOf(input.mesh),
     bars: barsOf(input.bars),
+    glassFibreBars: input['glass-fibre-bars'] === undefined ? null : glassFibreOf(input['glass-fibre-bars']),
     sundries: sundriesOf(input.sundries),
   };
 }
@@ -76,17 +78,34 @@ function meshOf(input: SuppliersSection['mesh']): Suppliers['mesh'] {
     sheetWidthIn: inCoreUnit(input['sheet-width']),
     lapIn: inCoreUnit(input.lap),
     price: input.price,
+    roll: rollOf(input),
+    noticeDays: input.notice ?? SHIPPED.noticeDays,
   };
 }
 
-function barsOf(input: SuppliersSection['bars']): Suppliers['bars'] {
+/** Null unless all of it is said, which the checks ask for. */
+function rollOf(input: SuppliersSection['mesh']): Suppliers['mesh']['roll'] {
+  const { 'roll-length': length, 'roll-width': width, 'roll-price': priceUsd } = input;
+  if (length === undefined || width === undefined || priceUsd === undefined) return null;
+  return { lengthIn: inCoreUnit(length), widthIn: inCoreUnit(width), priceUsd };
+}
+
+function barsOf(input: Omit<SuppliersSection['bars'], 'price'> & Pick<BarSupplier, 'price'>): BarSupplier {
   return {
     label: input.label,
     phone: input.phone,
-    stockIn: inCoreUnit(input.stock),
+    stocksIn: [inCoreUnit(input.stock), ...(input['other-stock'] ?? []).map(inCoreUnit)],
     lapDiameters: input.lap,
+    kerfIn: inCoreUnitOrNull(input.kerf),
     price: input.price,
+    noticeDays: input.notice ?? SHIPPED.noticeDays,
   };
+}
+
+function glassFibreOf(
+  input: NonNullable<SuppliersSection['glass-fibre-bars']>,
+): NonNullable<Suppliers['glassFibreBars']> {
+  return { ...barsOf(input), bentPriceUsd: input['bent-price'], bentNoticeDays: input['bent-notice'] };
 }
 
 function sundriesOf(input: SuppliersSection['sundries']): Suppliers['sundries'] {

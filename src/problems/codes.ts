@@ -151,6 +151,10 @@ export type ProblemParts = WithoutUnit &
     readonly 'reinforcement-unclear': Nothing;
     readonly 'bars-without-spacing': Nothing;
     readonly 'spacing-without-bars': Nothing;
+    readonly 'only-with-bars': { readonly key: string };
+    readonly 'only-with-mesh': { readonly key: string };
+    readonly 'no-glass-fibre-supplier': Nothing;
+    readonly 'no-mesh-rolls': Nothing;
     readonly 'thickness-or-walls': Nothing;
     readonly 'thickness-and-walls': Nothing;
     readonly 'only-with-thickness': { readonly key: string };
@@ -297,6 +301,7 @@ type CorePartsByCode = {
   readonly 'fabric-without-base': { readonly slab: string };
   readonly 'roll-lap-too-long': { readonly lap: string; readonly roll: string };
   readonly 'mesh-lap-too-long': { readonly lap: string; readonly sheet: string };
+  readonly 'cover-too-thick': { readonly cover: string; readonly mat: string; readonly thickness: string };
   readonly 'bar-lap-too-long': { readonly lap: string; readonly stock: string };
   readonly 'no-payload': {
     readonly trailer: string;

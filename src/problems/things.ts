@@ -80,6 +80,7 @@ const THINGS = [
   'geotextile-supplier',
   'mesh-supplier',
   'bar-supplier',
+  'glass-fibre-supplier',
   'sundries',
   'pricing',
   'payment',

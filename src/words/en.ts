@@ -7,6 +7,7 @@ import { materials } from './en/materials.ts';
 import { proposal } from './en/proposal.ts';
 import { safety } from './en/safety.ts';
 import { siteWalk } from './en/site-walk.ts';
+import { steel } from './en/steel.ts';
 import { walls } from './en/walls.ts';
 import { workOrder } from './en/work-order.ts';
 
@@ -18,6 +19,7 @@ export const en = {
   flights,
   walls,
   materials,
+  steel,
   safety,
   calculation,
   siteWalk,

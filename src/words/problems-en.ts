@@ -82,6 +82,7 @@ const THING: Readonly<Record<Thing, string>> = {
   'geotextile-supplier': 'a supplier of fabric',
   'mesh-supplier': 'a supplier of mesh',
   'bar-supplier': 'a supplier of bars',
+  'glass-fibre-supplier': 'a supplier of glass fibre bars',
   sundries: 'the sundries',
   pricing: 'the section "pricing"',
   payment: 'a payment',
@@ -330,6 +331,12 @@ const texts: ProblemTexts = {
   'bars-without-spacing': () => 'Bars need their spacing. Write { bars: 4, spacing: 18 in }.',
   'spacing-without-bars': () =>
     'A spacing goes with bars only. Take it away, or write { bars: 4, spacing: 18 in }.',
+  'only-with-bars': ({ key }) => `"${key}" goes with bars only, and this is mesh. Take it away.`,
+  'only-with-mesh': ({ key }) => `"${key}" goes with mesh only, and these are bars. Take it away.`,
+  'no-glass-fibre-supplier': () =>
+    'The company names nobody who sells bars of glass fibre. Write it below suppliers, such as glass-fibre-bars: { label: Composite supply, phone: 555-0100, stock: 20 ft, lap: 40, price: $0.62 per ft, bent-price: $9.50, bent-notice: 15 days }.',
+  'no-mesh-rolls': () =>
+    'The company names no rolls of mesh. Write roll-length, roll-width and roll-price below suppliers, mesh; or take "from" away for sheets.',
   'thickness-or-walls': () =>
     'What goes has a thickness, or walls where it is hollow. Write thickness: 4 in, or walls: { thickness: 8 in, height: 2 ft }.',
   'thickness-and-walls': () => 'What goes has either a thickness or walls. Take one of the two away.',
@@ -484,6 +491,8 @@ const texts: ProblemTexts = {
   'roll-lap-too-long': ({ lap, roll }) =>
     `A lap of ${lap} uses up the roll of ${roll}. Make it shorter, or buy larger rolls.`,
   'mesh-lap-too-long': ({ lap, sheet }) => `A lap of ${lap} uses up the sheet of ${sheet}. Make it shorter.`,
+  'cover-too-thick': ({ cover, mat, thickness }) =>
+    `A cover of ${cover} and bars or wires of ${mat} one on the other do not go into a slab of ${thickness}. Write a smaller cover, or make the slab thicker.`,
   'bar-lap-too-long': ({ lap, stock }) =>
     `A lap of ${lap} uses up the bar of ${stock}. Make it shorter, or buy longer bars.`,
   'no-payload': ({ trailer, allowsLb, emptyLb, reserveLb }) =>

@@ -32,6 +32,28 @@ export function aSlab(changed: Partial<Slab> = {}): Slab {
   };
 }
 
+type Bars = Extract<Slab['reinforcement'], { kind: 'bars' }>;
+type Mesh = Extract<Slab['reinforcement'], { kind: 'mesh' }>;
+
+/** #4 bars of steel at 18 in both ways, with one thing changed. */
+export function someBars(changed: Partial<Bars> = {}): Bars {
+  return {
+    kind: 'bars',
+    material: 'steel',
+    size: 4,
+    spacingIn: 18,
+    spacingAcrossIn: null,
+    coverIn: null,
+    corners: 'crossed',
+    ...changed,
+  };
+}
+
+/** Sheets of 6x6-W2.9, with one thing changed. */
+export function someMesh(changed: Partial<Mesh> = {}): Mesh {
+  return { kind: 'mesh', style: '6x6-w2.9', from: 'sheets', coverIn: null, ...changed };
+}
+
 /** An old slab as big as {@link aSlab}, of plain concrete 4 in thick, with one thing changed. */
 export function anOldSlab(changed: Partial<Existing> = {}): Existing {
   return {

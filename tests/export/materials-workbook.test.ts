@@ -102,7 +102,7 @@ describe.each(prepared)('the workbook of $job.id', ({ job, results }) => {
   });
 
   test('has beside each text the number that it shows, in the unit of its heading', () => {
-    const { streamsSheet, fleetSheet, steelSheet, formsSheet, shoppingSheet: shopping } = say;
+    const { streamsSheet, fleetSheet, steelSheet, stockSheet, formsSheet, shoppingSheet: shopping } = say;
     const money = (usd: number) => formatMoney(new Usd(usd));
     const pairs = [
       [named.streams, streamsSheet.weight, say.streams.weight, show.weight],
@@ -125,7 +125,8 @@ describe.each(prepared)('the workbook of $job.id', ({ job, results }) => {
       }
     }
     for (const [name, number, text] of [
-      [named.steel, steelSheet.amount, say.steel.amount],
+      [named.steel, steelSheet.chairs, say.steel.chairs],
+      [named.stock, stockSheet.count, say.stock.take],
       [named.shopping, shopping.count, say.shopping.quantity],
     ] as const) {
       if (!book.has(name)) continue;

@@ -6,6 +6,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Job } from '../../src/calculate/job.ts';
 import { resolveJob } from '../../src/model/index.ts';
 import { listJobs, readCompany, readJob, readRules } from '../../src/read/index.ts';
+import { someBars } from '../calculate/slabs.ts';
 import { runCount } from '../support/property-runs.ts';
 
 const ROOT = join(import.meta.dirname, '..', '..');
@@ -53,7 +54,7 @@ describe('values, from the definition of their units', () => {
       ]),
     );
     expect(drive?.fall.slope).toBe(1 / 64);
-    expect(drive?.reinforcement).toEqual({ kind: 'bars', size: 4, spacingIn: 18 });
+    expect(drive?.reinforcement).toEqual(someBars());
     expect(plan.startsOn).toBe('2026-05-04');
     expect(own.suppliers.base.incrementTon).toBe(0.5);
     expect(own.suppliers.concrete.shortLoadBelowCuYd).toBe(4);

@@ -8,7 +8,7 @@ import { describeProposal } from '../../src/describe/proposal/index.ts';
 import { proposalFactsOf } from '../../src/describe/proposal-facts.ts';
 import { Usd } from '../../src/units/index.ts';
 import { en, type Words } from '../../src/words/index.ts';
-import { rectangle } from '../calculate/slabs.ts';
+import { rectangle, someBars, someMesh } from '../calculate/slabs.ts';
 import { DEMO_JOBS, jobNamed, preparedIn } from '../support/project.ts';
 import { runCount } from '../support/property-runs.ts';
 import { expectTotal } from '../support/totals.ts';
@@ -46,13 +46,13 @@ const sizes: fc.Arbitrary<Sizes> = fc.record({
 
 const steel: fc.Arbitrary<Steel> = fc.oneof(
   fc.constant<Steel>({ kind: 'none' }),
-  fc.constantFrom('6x6-w1.4' as const, '4x4-w2.9' as const).map((style): Steel => ({ kind: 'mesh', style })),
+  fc.constantFrom('6x6-w1.4' as const, '4x4-w2.9' as const).map((style): Steel => someMesh({ style })),
   fc
     .record({
       size: fc.constantFrom(3 as const, 4 as const, 5 as const),
       spacingIn: fc.integer({ min: 6, max: 36 }),
     })
-    .map((bars): Steel => ({ kind: 'bars', ...bars })),
+    .map((bars): Steel => someBars(bars)),
 );
 
 function jobOf(from: Job, made: Sizes, changes: Partial<Slab> = {}): Job {
@@ -172,7 +172,7 @@ describe('more slab is more of everything that is measured', () => {
     fc.assert(
       fc.property(sizes, grown, fc.boolean(), (rounded, growth, hasMesh) => {
         const made = { ...rounded, roundedRatio: 0 };
-        const reinforcement: Steel = hasMesh ? { kind: 'mesh', style: '6x6-w2.9' } : { kind: 'none' };
+        const reinforcement: Steel = hasMesh ? someMesh() : { kind: 'none' };
         const cost = (at: Sizes) =>
           valueOf(resultsOf(jobOf(withoutMinimum, at, { reinforcement })), 'cost.total');
         expect(cost(larger(made, growth))).toBeGreaterThanOrEqual(cost(made));

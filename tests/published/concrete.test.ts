@@ -11,7 +11,7 @@ import {
   unevennessCuYd,
 } from '../../src/calculate/concrete/index.ts';
 import { formShortByIn } from '../../src/calculate/forms/index.ts';
-import type { BarSize, Exposure, MeshStyle } from '../../src/calculate/job.ts';
+import type { BarMaterial, BarSize, Exposure, MeshStyle } from '../../src/calculate/job.ts';
 import {
   jointDepthIn,
   jointSpacingLimitIn,
@@ -29,6 +29,7 @@ import {
   steelAreaSqInPerFt,
 } from '../../src/calculate/reinforcement/index.ts';
 import { cuYdToCuFt, cuYdToCuM, mmToIn, sqMToSqFt } from '../../src/units/index.ts';
+import { someBars, someMesh } from '../calculate/slabs.ts';
 import { runChecks } from './load.ts';
 
 type Spread = { areaSqFt: number; thicknessIn: number; wasteRatio: number };
@@ -103,19 +104,20 @@ runChecks('concrete', {
   'steel sq in per ft': (given) =>
     steelAreaSqInPerFt({ areaSqIn: given.areaSqIn, spacingIn: given.spacingIn }),
   bar: (given: { size: BarSize }) => {
-    const { diameterIn, areaSqIn, lbPerFt } = barTable[given.size];
+    const { diameterIn, areaSqIn, lbPerFt } = barTable.steel[given.size];
     return [diameterIn, areaSqIn, lbPerFt];
   },
-  'bar lb per ft': (given: { size: BarSize }) => barTable[given.size].lbPerFt,
-  'bars lb': (given: { size: BarSize; lengthFt: number }) => barTable[given.size].lbPerFt * given.lengthFt,
+  'bar lb per ft': (given: { size: BarSize }) => barTable.steel[given.size].lbPerFt,
+  'bars lb': (given: { size: BarSize; lengthFt: number }) =>
+    barTable.steel[given.size].lbPerFt * given.lengthFt,
   'bars sq in per ft': (given: { size: BarSize; spacingIn: number }) =>
-    steelAreaSqInPerFt({ areaSqIn: barTable[given.size].areaSqIn, spacingIn: given.spacingIn }),
+    steelAreaSqInPerFt({ areaSqIn: barTable.steel[given.size].areaSqIn, spacingIn: given.spacingIn }),
   'lap in': (given: { size: BarSize; lapDiameters: number }) =>
-    barLapIn({ lapDiameters: given.lapDiameters, diameterIn: barTable[given.size].diameterIn }),
-  'chair spacing ft': (given: { size: BarSize }) =>
-    chairSpacingFt({ kind: 'bars', size: given.size, spacingIn: 18 }),
+    barLapIn({ lapDiameters: given.lapDiameters, diameterIn: barTable.steel[given.size].diameterIn }),
+  'chair spacing ft': (given: { size: BarSize; material?: BarMaterial }) =>
+    chairSpacingFt(someBars({ size: given.size, material: given.material ?? 'steel' })),
   'chair spacing ft of mesh': (given: { style: MeshStyle }) =>
-    chairSpacingFt({ kind: 'mesh', style: given.style }),
+    chairSpacingFt(someMesh({ style: given.style })),
   'joint spacing ft': spacingLimitFt,
   'joint spacing ft without the cap': (given) => (spacingMultiplier(given).ratio * given.thicknessIn) / 12,
   'joint spacing multiplier': (given) => spacingMultiplier(given).ratio,

@@ -460,6 +460,12 @@ export function aWorkOrder(paper: FrameView['paper'] = 'letter'): WorkOrderView 
       ],
     ),
     steel: aTable('Steel', ['Bar', '>Count', '>Length'], [['No. 3', '19', '17′ 6″']]),
+    bars: {
+      plan: { heading: 'Bars and laps', drawing: aDrawing('bars', { widthIn: 7.1, heightIn: 3 }) },
+      notes: ['Laps lie at one end and the other in turn.'],
+      cutList: aTable('Cut these', ['Bar', '>Length', '>Cut'], [['No. 3', '17′ 6″', '19']]),
+      cutPlan: aTable('Out of which bar', ['Bar', '>Take', 'Cut'], [['No. 3', '19', '1 × 17′ 6″']]),
+    },
     goes: aTable(
       'What goes',
       ['What', 'Of', '>Thick', 'Hauled as'],
@@ -586,6 +592,7 @@ export function aMaterials(paper: FrameView['paper'] = 'letter'): MaterialsView 
       },
     },
     steel: aTable('Steel', ['Bar', '>Count', '>Length'], [['No. 3', '19', '17′ 6″']]),
+    stock: aTable('Bars to buy', ['Bar', '>Take'], [['No. 3', '19 of 20′']]),
     forms: aTable(
       'Form lumber',
       ['Board', '>Count', '>Length'],

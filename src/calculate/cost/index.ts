@@ -47,7 +47,7 @@ export function calcCost(
     readonly towVehicle: Pick<TowVehicle, 'cost'>;
     readonly suppliers: Pick<
       Company['suppliers'],
-      'base' | 'geotextile' | 'mesh' | 'bars' | 'bagged' | 'sundries'
+      'base' | 'geotextile' | 'mesh' | 'bars' | 'glassFibreBars' | 'bagged' | 'sundries'
     >;
     readonly ownForms: Company['forms'];
     readonly otherCosts: PriceTerms['otherCosts'];

@@ -26,7 +26,15 @@ export type MaterialFigures = {
     readonly stakes: { readonly shortage: Figure };
   };
   readonly reinforcement: {
-    readonly total: { readonly sheets: Figure; readonly 'bought-bars': Figure; readonly chairs: Figure };
+    readonly total: {
+      readonly sheets: Figure;
+      readonly rolls: Figure;
+      readonly 'bought-bars': Figure;
+      readonly 'bought-glass-fibre': Figure;
+      readonly 'bought-glass-fibre-length': Figure;
+      readonly 'ordered-bent': Figure;
+      readonly chairs: Figure;
+    };
   };
   readonly concrete: { readonly truck: { readonly cost: Figure }; readonly bags: { readonly count: Figure } };
 };
@@ -73,7 +81,10 @@ export function materialLines(input: {
   readonly figures: MaterialFigures;
   readonly packs: PackFigures;
   readonly supply: 'truck' | 'bags';
-  readonly suppliers: Pick<Suppliers, 'base' | 'geotextile' | 'mesh' | 'bars' | 'bagged' | 'sundries'>;
+  readonly suppliers: Pick<
+    Suppliers,
+    'base' | 'geotextile' | 'mesh' | 'bars' | 'glassFibreBars' | 'bagged' | 'sundries'
+  >;
   readonly ownForms: Company['forms'];
 }): Lines {
   const { figures, packs, suppliers, ownForms } = input;
@@ -110,6 +121,8 @@ export function materialLines(input: {
       ['lb'],
       '$/lb',
     ),
+    plain(rollLines(reinforcement.total.rolls, suppliers.mesh)),
+    glassFibreLines(reinforcement.total, suppliers.glassFibreBars),
     plain(
       bought('chairs', 'base-and-forms', reinforcement.total.chairs, priced('chair-price'), chairPriceUsd),
     ),
@@ -165,6 +178,40 @@ function fabricLines(
   );
 }
 
+function rollLines(rolls: Figure, { roll }: Suppliers['mesh']): readonly CostLine[] {
+  if (roll === null) return [];
+  return bought('mesh-rolls', 'base-and-forms', rolls, 'company.suppliers.mesh.roll-price', roll.priceUsd);
+}
+
+/** By the foot or the pound of whole bars; and by the piece that comes bent. */
+function glassFibreLines(
+  total: MaterialFigures['reinforcement']['total'],
+  supplier: Suppliers['glassFibreBars'],
+): Lines {
+  if (supplier === null) return plain([]);
+  const byLength = supplier.price.perUnit === 'ft';
+  return joinLines([
+    rated(
+      'glass-fibre-bars',
+      'base-and-forms',
+      byLength ? total['bought-glass-fibre-length'] : total['bought-glass-fibre'],
+      'glass-fibre-bars',
+      supplier.price,
+      ['ft', 'lb'],
+      byLength ? '$/ft' : '$/lb',
+    ),
+    plain(
+      bought(
+        'glass-fibre-bent',
+        'base-and-forms',
+        total['ordered-bent'],
+        'company.suppliers.glass-fibre-bars.bent-price',
+        supplier.bentPriceUsd,
+      ),
+    ),
+  ]);
+}
+
 function formLines(forms: MaterialFigures['forms'], own: Company['forms']): readonly CostLine[] {
   const boards = Object.entries(forms.boards).flatMap(([id, { shortage }]) => {
     const { priceUsd } = thingNamed(own.boards, id, 'form board');
@@ -207,6 +254,7 @@ function bought(name: string, group: CostGroup, count: Figure, path: string, pri
 const QUANTITY_KEY: Partial<Record<FigureUnit, string>> = {
   '$/ton': 'quantityTon',
   '$/lb': 'weightLb',
+  '$/ft': 'lengthFt',
   '$/sq ft': 'areaSqFt',
 };
 

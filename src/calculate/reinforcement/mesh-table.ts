@@ -30,3 +30,14 @@ export const meshTable: Readonly<Record<MeshStyle, MeshRow>> = {
   '4x4-w1.4': { wireSpacingIn: 4, wireNumber: 1.4, lbPer100SqFt: 31, source: STOCK },
   '4x4-w2.9': { wireSpacingIn: 4, wireNumber: 2.9, lbPer100SqFt: 62, source: STOCK },
 };
+
+/**
+ * Diameter of a wire by its number [in].
+ *
+ * d = sqrt(4 (W / 100) / pi). Source: definition, W in hundredths of a square inch (ASTM A1064, memory).
+ */
+export function wireDiameterIn(wireNumber: number): number {
+  if (!(wireNumber > 0 && wireNumber < Infinity))
+    throw new RangeError(`a wire number is above 0, got ${wireNumber}`);
+  return Math.sqrt((4 * wireNumber) / 100 / Math.PI);
+}

@@ -53,19 +53,16 @@ export function meshWeightLb(made: { sheetCount: number; sheet: Sides; lbPer100S
 }
 
 /**
- * Steel of a mat in a foot of width: one bar or wire each spacing.
+ * Length of roll that is laid in strips side by side over a box, in the turning that takes less.
  *
- * @param made.areaSqIn  Of one bar or wire [sq in], above 0.
- * @param made.spacingIn [in], above 0.
- * @returns [sq in per ft]
- * @throws {RangeError} If a value is not above 0.
+ * @throws {RangeError} As `sheetsAlong`.
  *
- * As = A 12 / s. Source: definition; a wire W1.4 has 0.014 sq in.
+ * Strips = ceil((side - lap) / (width - lap)), each as long as the other side.
  */
-export function steelAreaSqInPerFt(made: { areaSqIn: number; spacingIn: number }): number {
-  const { areaSqIn, spacingIn } = made;
-  for (const [name, value] of Object.entries({ areaSqIn, spacingIn })) {
-    if (!(value > 0 && value < Infinity)) throw new RangeError(`${name} must be above 0, got ${value}`);
-  }
-  return (areaSqIn * 12) / spacingIn;
+export function meshStripsIn(made: { box: Sides; rollWidthIn: number; lapIn: number }): number {
+  const { box, rollWidthIn: sheetIn, lapIn } = made;
+  return Math.min(
+    sheetsAlong({ sideIn: box.widthIn, sheetIn, lapIn }) * box.lengthIn,
+    sheetsAlong({ sideIn: box.lengthIn, sheetIn, lapIn }) * box.widthIn,
+  );
 }

@@ -24,6 +24,7 @@ export type LayerName =
   | 'existing-goes'
   | 'new-slab'
   | 'stays'
+  | 'bars'
   | 'joints'
   | 'bays'
   | 'photos'

@@ -32,7 +32,8 @@ export function areaLayer(
 ): Layer {
   const areas = view.areas.filter((area) => area.role === role);
   const pattern = patternOfRole[role];
-  const hatches = areas.map((area): HatchPrimitive => {
+  const hatched = areas.filter((area) => area.bars === undefined);
+  const hatches = hatched.map((area): HatchPrimitive => {
     const inside = boxes.filter((box) =>
       box.every((corner) => containsPoint(area.outline, toGround(placement, corner))),
     );

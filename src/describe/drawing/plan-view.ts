@@ -22,6 +22,12 @@ export type PlanArea = {
     readonly marks: readonly BayMark[];
     readonly hooks: readonly { readonly text: string; readonly at: Point }[];
   };
+  /** Steel that lies in it, on a plan of steel: such an area has no hatch. Bars across corners are extra. */
+  readonly bars?: {
+    readonly lines: readonly Line[];
+    readonly extra: readonly Line[];
+    readonly laps: readonly Line[];
+  };
   /** A length of this area as it is written on the drawing. */
   readonly dimension: (lengthIn: number) => string;
 };

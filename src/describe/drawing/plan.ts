@@ -1,5 +1,6 @@
 import { type Bounds, boundsOf } from '../../geometry/index.ts';
 import type { LeaderLimits } from './area-labels.ts';
+import { barPrimitives } from './bar-lines.ts';
 import { bayStyles } from './bay-block.ts';
 import { dimensionRoomIn, dimensionStyle } from './candidate.ts';
 import type { Drawing, Layer, Scale } from './drawing.ts';
@@ -107,8 +108,12 @@ function drawAtScale(
   const bays = view.areas.flatMap((area) => area.bays.lines.map((line) => bayLine(line, placement)));
   const photos = view.photoPoints.flatMap((point) => photoPrimitives(point, placement));
   const falls = view.falls.flatMap((fall) => fallPrimitives(fall, placement));
+  const bars = view.areas.flatMap((area) =>
+    area.bars === undefined ? [] : barPrimitives(area.bars, placement, lettering.boxes),
+  );
   const layers: Layer[] = [
     ...(['stays', 'goes', 'new'] as const).map((role) => areaLayer(view, role, placement, lettering.boxes)),
+    ...(bars.length === 0 ? [] : [{ name: 'bars' as const, primitives: bars }]),
     { name: 'joints', primitives: [...joints, ...lettering.joints] },
     { name: 'bays', primitives: [...bays, ...lettering.bays] },
     { name: 'photos', primitives: [...photos, ...lettering.photos] },

@@ -12,7 +12,7 @@ import { baseFacts, loadNotes, loadsTable } from './loads.ts';
 import { loadsSpreadsheet } from './loads-spreadsheet.ts';
 import { placesTable } from './places.ts';
 import { shoppingSheet, shoppingView } from './shopping.ts';
-import { steelSheet, steelTable } from './steel.ts';
+import { steelSheet, steelTable, stockSheet, stockTable } from './steel.ts';
 import { perLoadSheet, streamsSheet, streamsTable } from './streams.ts';
 import { tieDownsView } from './tie-downs.ts';
 import { tripsSheet, tripsTable } from './trips.ts';
@@ -34,6 +34,7 @@ export function describeMaterials(job: Job, results: JobResults, words: Words): 
     base: baseFacts(made),
     concrete: concreteView(made),
     steel: steelTable(made),
+    stock: stockTable(made),
     forms: formsTable(made),
     shopping: shoppingView(made),
   };
@@ -54,6 +55,7 @@ export function materialsSpreadsheets(
     perLoadSheet(made),
     fleetSheet(made),
     steelSheet(made),
+    stockSheet(made),
     formsSheet(made),
     shoppingSheet(made),
   ];

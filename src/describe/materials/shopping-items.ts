@@ -2,6 +2,7 @@ import { type Figure, num } from '../../calculate/figure.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import { mixWords } from '../parts/mix-words.ts';
 import type { Made } from './made.ts';
+import { steelItems } from './steel-items.ts';
 
 /** One thing to buy, its quantity as a number in the core's unit and as the page shows it. */
 export type ShoppingItem = {
@@ -23,7 +24,7 @@ export function shoppingItems(made: Made): readonly ShoppingItem[] {
     ...concreteItems(made),
     ...baseItems(made),
     ...fabricItems(made),
-    ...steelItems(made),
+    ...steelItems(made, firstDayOf(made, 'base-and-forms')),
     ...sundryItems(made),
     ...formItems(made),
   ];
@@ -107,55 +108,6 @@ function fabricItems(made: Made): ShoppingItem[] {
       quantity: { unit: 'each', amount: count, text: say.rolls(show.count(count), width, length) },
     },
   ];
-}
-
-function steelItems(made: Made): ShoppingItem[] {
-  const { job, results, show, words } = made;
-  const say = words.materials.shopping;
-  const { mesh, bars, sundries } = job.company.suppliers;
-  const neededOn = firstDayOf(made, 'base-and-forms');
-  const slabItems = Object.values(job.build.slabs).flatMap((slab): ShoppingItem[] => {
-    const figures = results.reinforcement.figures.slabs[slab.id];
-    if (figures === undefined) return [];
-    const { reinforcement } = slab;
-    if (reinforcement.kind === 'bars' && 'sticks' in figures) {
-      const count = num(figures.sticks);
-      const text = words.workOrder.steel.sticks(show.count(count), show.length(bars.stockIn));
-      return [
-        {
-          supplier: bars.label,
-          phone: bars.phone,
-          noticeDays: 1,
-          neededOn,
-          item: `${say.bars(reinforcement.size)}, ${slab.label}`,
-          quantity: { unit: 'each', amount: count, text },
-        },
-      ];
-    }
-    if (reinforcement.kind === 'mesh' && 'sheets' in figures) {
-      const item = `${say.mesh} ${reinforcement.style}, ${slab.label}`;
-      return [
-        {
-          supplier: mesh.label,
-          phone: mesh.phone,
-          noticeDays: 1,
-          neededOn,
-          item,
-          quantity: pieces(num(figures.sheets), show),
-        },
-      ];
-    }
-    return [];
-  });
-  const chairs = counted(results.reinforcement.figures.total.chairs, (count) => ({
-    supplier: sundries.label,
-    phone: sundries.phone,
-    noticeDays: 1,
-    neededOn,
-    item: say.chairs,
-    quantity: pieces(count, show),
-  }));
-  return [...slabItems, ...chairs];
 }
 
 function sundryItems(made: Made): ShoppingItem[] {

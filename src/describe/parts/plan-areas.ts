@@ -96,7 +96,8 @@ function holesOf(cutOuts: readonly CutOutOnPlan[] | undefined): PlanArea['holes'
   return (cutOuts ?? []).map(({ label, at }) => ({ label, at }));
 }
 
-function onPlan(line: Line, lies: Lies): Line {
+/** A line of the surface on the level plan. */
+export function onPlan(line: Line, lies: Lies): Line {
   const from = surfaceToPlan({ xIn: line.fromXIn, yIn: line.fromYIn }, lies);
   const to = surfaceToPlan({ xIn: line.toXIn, yIn: line.toYIn }, lies);
   return { fromXIn: from.xIn, fromYIn: from.yIn, toXIn: to.xIn, toYIn: to.yIn };

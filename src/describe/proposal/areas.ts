@@ -88,8 +88,19 @@ function steelWords(slab: Slab, show: Show, words: Words): PublicText {
     case 'mesh':
       return say.steelMesh;
     case 'bars':
-      return say.steelBars(show.size(slab.reinforcement.spacingIn));
+      return barWords(slab.reinforcement, show, words);
   }
+}
+
+function barWords(
+  bars: Extract<Slab['reinforcement'], { kind: 'bars' }>,
+  show: Show,
+  words: Words,
+): PublicText {
+  const say = words.proposal.areas.bars[bars.material];
+  return bars.spacingAcrossIn === null
+    ? say.bothWays(show.size(bars.spacingIn))
+    : say.eachWay(show.size(bars.spacingIn), show.size(bars.spacingAcrossIn));
 }
 
 function slabPoints(slab: Slab, show: Show, words: Words): PublicText[] {

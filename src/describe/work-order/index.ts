@@ -21,8 +21,9 @@ import { levelsView } from './levels-table.ts';
 import { pieceNotes } from './piece-notes.ts';
 import { profilesView } from './profiles.ts';
 import { reChalkTable } from './re-chalk-table.ts';
+import { barsView, steelTable } from './steel.ts';
 import { stepTopsTable } from './step-tops-table.ts';
-import { jointsTable, loadsTable, slabsTable, steelTable } from './tables.ts';
+import { jointsTable, loadsTable, slabsTable } from './tables.ts';
 import { wallsTable } from './walls-table.ts';
 
 type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
@@ -59,6 +60,7 @@ export function describeWorkOrder(job: Job, results: JobResults, words: Words): 
     formPieces: formPiecesTable(made),
     joints: jointsTable(made),
     steel: steelTable(made),
+    bars: barsView(made),
     goes: goesTable(made),
     bays: baysView(made),
     loads: loadsTable(made),

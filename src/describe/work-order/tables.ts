@@ -4,7 +4,6 @@ import type { Job, Slab } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import type { Words } from '../../words/index.ts';
 import { loadedWords } from '../parts/loaded-words.ts';
-import { steelWords } from '../parts/steel-words.ts';
 import { end, row, start, tableOrNull } from '../parts/tables.ts';
 import { thickenedWords } from '../parts/thickened-words.ts';
 import type { Show } from '../show/index.ts';
@@ -116,34 +115,6 @@ export function jointsTable({ job, results, show, words }: Made): TableView {
     ],
     rows: rows.map((one, index) => (index === last ? { ...one, note: say.latest } : one)),
   };
-}
-
-/** Mesh and bars by slab; null where no slab has steel. */
-export function steelTable({ job, results, show, words }: Made): TableView | null {
-  const say = words.workOrder.steel;
-  const { suppliers } = job.company;
-  const rows = Object.values(job.build.slabs).flatMap((slab) => {
-    const figures = results.reinforcement.figures.slabs[slab.id];
-    if (figures === undefined) return [];
-    const { what, amount } = steelWords({ slab, figures, stockIn: suppliers.bars.stockIn, show, words });
-    const layout =
-      'sticks' in figures
-        ? say.barsLayout(
-            num(figures['bars-along']),
-            num(figures['bars-across']),
-            show.size(
-              suppliers.bars.lapDiameters *
-                (slab.reinforcement.kind === 'bars' ? slab.reinforcement.size / 8 : 0),
-            ),
-          )
-        : say.meshLayout(show.size(suppliers.mesh.lapIn));
-    return [row(slab.label, what, layout, amount, show.count(num(figures.chairs)))];
-  });
-  return tableOrNull(
-    say.caption,
-    [start(say.slab), start(say.what), start(say.layout), end(say.amount), end(say.chairs)],
-    rows,
-  );
 }
 
 /** Load bays to chalk, in driving order, each with a box to tick when it has left. */

@@ -16,8 +16,24 @@ const reinforcement = () =>
       .optional(),
     spacing: length(
       { least: '3 in', most: '4 ft' },
-      'Bar to bar, both ways; only with bars.',
+      'Bar to bar, both ways unless spacing-across says otherwise; only with bars.',
       '18 in',
+    ).optional(),
+    'spacing-across': length(
+      { least: '3 in', most: '4 ft' },
+      'Bar to bar of those that run across the longer side; as spacing if not given.',
+      '24 in',
+    ).optional(),
+    material: choice(['steel', 'glass-fibre'], 'What bars are of; steel if not given.').optional(),
+    corners: choice(
+      ['crossed', 'bent'],
+      'At outer corners bars cross and are tied (crossed, if not given), or bent pieces go round. Glass fibre is bent where it is made, never here.',
+    ).optional(),
+    from: choice(['sheets', 'rolls'], 'What mesh comes in; sheets if not given.').optional(),
+    cover: length(
+      { ...ABOVE_ZERO, most: '2 ft' },
+      'Concrete over the steel, from the top and from the edges; 2 in if not given.',
+      '2 in',
     ).optional(),
   });
 

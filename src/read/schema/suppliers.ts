@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import { z } from 'zod';
 import { lazily } from './leaf.ts';
 import {
   ABOVE_ZERO,
@@ -22,6 +22,13 @@ const asked = () => ({
   phone: crewText('Telephone for orders.', '555-0170'),
 });
 const notice = () => days(MOST_NOTICE_DAYS, 'How long before it must be ordered.', '2 days', '1 day');
+const noticeIfAny = () =>
+  days(
+    MOST_NOTICE_DAYS,
+    'How long before it must be ordered; 1 day if not given.',
+    '2 days',
+    '1 day',
+  ).optional();
 const priceEach = (description: string, example: string) => money(description, example);
 
 const concrete = () =>
@@ -95,15 +102,46 @@ const mesh = () =>
     'sheet-width': length(ABOVE_ZERO, 'Width of a sheet.', '5 ft'),
     lap: length(FROM_ZERO, 'How far sheets overlap.', '8 in'),
     price: rate(['sheet', 'each'], 'Price of a sheet.', '$14.50 per sheet'),
+    'roll-length': length(ABOVE_ZERO, 'Length of a roll, where it sells rolls.', '150 ft').optional(),
+    'roll-width': length(ABOVE_ZERO, 'Width of a roll.', '5 ft').optional(),
+    'roll-price': priceEach('Price of a roll.', '$165').optional(),
+    notice: noticeIfAny(),
   });
+
+const barKeys = (kerf: string) => ({
+  ...asked(),
+  stock: length(ABOVE_ZERO, 'Length of a bar as sold.', '20 ft'),
+  'other-stock': z
+    .array(length(ABOVE_ZERO, 'Another length as sold.', '10 ft'))
+    .meta({ description: 'Other lengths it sells; bars are cut from the length that leaves least over.' })
+    .optional(),
+  lap: count({ least: 0, most: 200 }, 'How far bars overlap, in bar diameters.', '40'),
+  kerf: length(
+    { ...FROM_ZERO, most: '1 in' },
+    `What one cut takes away; ${kerf} if not given.`,
+    '1/8 in',
+  ).optional(),
+  notice: noticeIfAny(),
+});
 
 const bars = () =>
   thing('bar-supplier', {
-    ...asked(),
-    stock: length(ABOVE_ZERO, 'Length of a bar as sold.', '20 ft'),
-    lap: count({ least: 0, most: 200 }, 'How far bars overlap, in bar diameters.', '40'),
+    ...barKeys('nothing, since steel is sheared,'),
     price: rate(['lb'], 'Price of the steel.', '$1.15 per lb'),
   });
+
+const glassFibreBars = () =>
+  thing('glass-fibre-supplier', {
+    ...barKeys('1/8 in, since glass fibre is sawn,'),
+    price: rate(['ft', 'lb'], 'Price of a foot or a pound.', '$0.62 per ft'),
+    'bent-price': priceEach('Price of a piece bent where it is made.', '$9.50'),
+    'bent-notice': days(
+      MOST_NOTICE_DAYS,
+      'How long before bent pieces must be ordered.',
+      '15 days',
+      '3 days',
+    ),
+  }).meta({ description: 'Bars of glass fibre; asked for where a slab has them.' });
 
 const sundries = () =>
   thing('sundries', {
@@ -129,6 +167,7 @@ export const suppliersSection = lazily(() =>
     geotextile: geotextile().optional(),
     mesh: mesh(),
     bars: bars(),
+    'glass-fibre-bars': glassFibreBars().optional(),
     sundries: sundries(),
   }),
 );

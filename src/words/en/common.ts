@@ -58,6 +58,7 @@ export const common = {
     newPlan: h`What will be built`,
     oldPlan: h`What goes`,
     bayPlan: h`Load bays`,
+    barPlan: h`Bars and laps`,
     gradesPlan: h`Heights and falls`,
     profileScale: (scale: string, times: string) =>
       times === '1' ? `Scale ${scale}, heights too` : `Scale ${scale}; heights drawn ${times} times as large`,

@@ -43,7 +43,18 @@ export const proposal = {
     steel: h`Steel in the slab`,
     steelNone: h`None`,
     steelMesh: h`Welded wire mesh, held up on chairs`,
-    steelBars: (spacing: P) => h`Steel bars every ${spacing} both ways, held up on chairs`,
+    bars: {
+      steel: {
+        bothWays: (spacing: P) => h`Steel bars every ${spacing} both ways, held up on chairs`,
+        eachWay: (along: P, across: P) =>
+          h`Steel bars every ${along} along and every ${across} across, held up on chairs`,
+      },
+      'glass-fibre': {
+        bothWays: (spacing: P) => h`Glass fibre bars every ${spacing} both ways, held up on chairs`,
+        eachWay: (along: P, across: P) =>
+          h`Glass fibre bars every ${along} along and every ${across} across, held up on chairs`,
+      },
+    },
     finish: h`Surface`,
     finishes: {
       broom: h`Broomed, so that it is not slippery`,

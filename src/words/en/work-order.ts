@@ -201,21 +201,6 @@ export const workOrder = {
     latest:
       'Cut as soon as the edge of the cut does not ravel; with a wet saw usually 4 to 12 h after finishing, sooner when hot.',
   },
-  steel: {
-    caption: 'Steel',
-    slab: 'Slab',
-    what: 'What',
-    layout: 'Layout',
-    amount: 'Take',
-    chairs: 'Chairs',
-    mesh: (style: string) => `Mesh ${style}`,
-    bars: (size: number, spacing: string) => `#${size} bars at ${spacing} both ways`,
-    meshLayout: (lap: string) => `Lap ${lap}; hold it up on chairs before the pour, never hook it up`,
-    barsLayout: (along: number, across: number, lap: string) =>
-      `${along} along, ${across} across, lap ${lap}`,
-    sheets: (count: string) => `${count} sheets`,
-    sticks: (count: string, stock: string) => `${count} sticks of ${stock}`,
-  },
   loads: {
     caption: 'Load bays: chalk them on the slab before breaking',
     load: 'Load',

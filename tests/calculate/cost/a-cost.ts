@@ -8,7 +8,7 @@ const called = { label: 'Supplier' as CrewText, phone: '555-0100' as CrewText };
 
 export const suppliers: Pick<
   Company['suppliers'],
-  'base' | 'geotextile' | 'mesh' | 'bars' | 'bagged' | 'sundries'
+  'base' | 'geotextile' | 'mesh' | 'bars' | 'glassFibreBars' | 'bagged' | 'sundries'
 > = {
   base: {
     ...called,
@@ -28,8 +28,24 @@ export const suppliers: Pick<
     weightLb: 80,
     mixing: { perHour: rational(12), unit: 'each', text: '12 each per h' },
   },
-  mesh: { ...called, sheetLengthIn: 240, sheetWidthIn: 60, lapIn: 8, price: rate('31.00', 'sheet') },
-  bars: { ...called, stockIn: 240, lapDiameters: 40, price: rate('0.92', 'lb') },
+  mesh: {
+    ...called,
+    sheetLengthIn: 240,
+    sheetWidthIn: 60,
+    lapIn: 8,
+    price: rate('31.00', 'sheet'),
+    roll: null,
+    noticeDays: 1,
+  },
+  bars: {
+    ...called,
+    stocksIn: [240],
+    lapDiameters: 40,
+    kerfIn: null,
+    price: rate('0.92', 'lb'),
+    noticeDays: 1,
+  },
+  glassFibreBars: null,
   sundries: {
     ...called,
     curingCoverageSqFtPerGal: 200,
@@ -70,6 +86,21 @@ export const ownForms: Company['forms'] = {
 };
 
 type Input = Parameters<typeof calcCost>[0];
+type SteelBought = Input['reinforcement']['total'];
+
+/** Nothing is bought but what is said. */
+export function steelBought(changed: Partial<SteelBought> = {}): SteelBought {
+  return {
+    sheets: fig(0, 'each'),
+    rolls: fig(0, 'each'),
+    'bought-bars': fig(0, 'lb'),
+    'bought-glass-fibre': fig(0, 'lb'),
+    'bought-glass-fibre-length': fig(0, 'ft'),
+    'ordered-bent': fig(0, 'each'),
+    chairs: fig(0, 'each'),
+    ...changed,
+  };
+}
 
 /** What `aCrew` does, with amounts that are easy to multiply by hand. */
 export function aCostInput(changed: Partial<Input> = {}): Input {
@@ -89,7 +120,7 @@ export function aCostInput(changed: Partial<Input> = {}): Input {
       stakes: { shortage: fig(10, 'each') },
     },
     reinforcement: {
-      total: { sheets: fig(9, 'each'), 'bought-bars': fig(0, 'each'), chairs: fig(100, 'each') },
+      total: steelBought({ sheets: fig(9, 'each'), chairs: fig(100, 'each') }),
     },
     concrete: { truck: { cost: fig(usd('1850.00'), '$') }, bags: { count: fig(450, 'each') } },
     joints: { total: { isolation: fig(18, 'ft') } },

@@ -8,7 +8,7 @@ import { sumUsd } from '../../../src/units/index.ts';
 import { crewOf, fig, row } from '../crew/a-plan.ts';
 import { testExpressions } from '../evaluate.ts';
 import { propertyRuns } from '../slabs.ts';
-import { costOfJob, machine, machines, production, rate, suppliers, usd } from './a-cost.ts';
+import { costOfJob, machine, machines, production, rate, steelBought, suppliers, usd } from './a-cost.ts';
 
 const shown = (figures: Readonly<Record<string, Figure>>) =>
   Object.fromEntries(
@@ -104,7 +104,7 @@ describe('cost', () => {
   });
 
   test('bars are paid by the pound as bought: 213.6 lb at $0.92 are 196.51', () => {
-    const total = { sheets: fig(0, 'each'), 'bought-bars': fig(213.6, 'lb'), chairs: fig(0, 'each') };
+    const total = steelBought({ 'bought-bars': fig(213.6, 'lb') });
     const { lines } = costOfJob({ reinforcement: { total } }).figures;
     expect(amount(lines['bars'] ?? fig(0, '$')).toFixed(2)).toBe('196.51'); // 196.512
     expect(Object.keys(lines)).not.toContain('mesh');

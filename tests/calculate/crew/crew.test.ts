@@ -9,7 +9,7 @@ import { tapedRisen } from '../../../src/calculate/flights/index.ts';
 import type { CrewText, PublicText } from '../../../src/calculate/text.ts';
 import { rational } from '../../../src/units/index.ts';
 import { testExpressions } from '../evaluate.ts';
-import { aSlab } from '../slabs.ts';
+import { aSlab, someBars } from '../slabs.ts';
 import { crewOf, existing, fig, production, rate, row, someWork } from './a-plan.ts';
 
 const people = Object.fromEntries(
@@ -156,7 +156,7 @@ describe('hours of the tasks', () => {
     const work = someWork();
     const { figures } = crewOf({
       tearOut: { ...work.tearOut, soil: { drive: { volume: fig(108, 'cu ft') } } },
-      slabs: { drive: aSlab({ reinforcement: { kind: 'bars', size: 4, spacingIn: 18 } }) },
+      slabs: { drive: aSlab({ reinforcement: someBars() }) },
     });
     expect(num(figures.tasks.dig?.quantity ?? fig(0, 'yd3'))).toBe(4);
     expect(num(figures.tasks.reinforce?.quantity ?? fig(0, 'sq ft'))).toBe(720);

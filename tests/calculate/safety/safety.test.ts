@@ -9,7 +9,7 @@ import { SILICA_TABLE, silicaRow } from '../../../src/calculate/safety/silica-ta
 import type { PublicText } from '../../../src/calculate/text.ts';
 import { crewOf, existing, fig, machine, machines, production, row, someWork } from '../crew/a-plan.ts';
 import { testExpressions } from '../evaluate.ts';
-import { aSlab, propertyRuns } from '../slabs.ts';
+import { aSlab, propertyRuns, someBars } from '../slabs.ts';
 
 type Input = Parameters<typeof calcSafety>[0];
 
@@ -315,9 +315,7 @@ describe('hazards', () => {
   test('a hazard is there only where its thing is', () => {
     const codes = (result: ReturnType<typeof safety>) => result.data.hazards.map(({ code }) => code);
     expect(codes(safety())).not.toContain('rebar-ends');
-    expect(
-      codes(safety({ slabs: { drive: aSlab({ reinforcement: { kind: 'bars', size: 4, spacingIn: 18 } }) } })),
-    ).toContain('rebar-ends');
+    expect(codes(safety({ slabs: { drive: aSlab({ reinforcement: someBars() }) } }))).toContain('rebar-ends');
     expect(codes(safety())).not.toContain('standing-masonry');
     expect(codes(safety({ existing: { wall: { material: 'brick' } } }))).toContain('standing-masonry');
     expect(codes(safety())).toContain('heat');
