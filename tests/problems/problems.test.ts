@@ -2,14 +2,15 @@ import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } fr
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
+import { calculateJob } from '../../src/calculate/index.ts';
 import { resolveJob } from '../../src/model/index.ts';
-import { formatProblems } from '../../src/problems/index.ts';
+import { formatProblems, locateProblem } from '../../src/problems/index.ts';
 import { readCompany, readJob, readRules, sourceLines } from '../../src/read/index.ts';
 import { problemsEn } from '../../src/words/problems-en.ts';
 
 /*
  * Every folder is a case: files that stand in for those of a good job in `base`, and the message as
- * a user reads it. Files of the company are in a folder of that name.
+ * a user reads it, of the files or, where those are good, of what is calculated from them. Files of the company are in a folder of that name.
  */
 const HERE = import.meta.dirname;
 const COMPANY = 'company';
@@ -42,9 +43,13 @@ function messageOf(name: string): string {
   const root = laidOut(name);
   const company = readCompany(join(root, 'jobs', COMPANY));
   const rules = readRules();
-  const { job, problems } = resolveJob(readJob(join(root, 'jobs', 'walk')), company, rules);
-  const all = [...company.problems, ...rules.problems, ...problems];
-  expect(job === null).toBe(all.length > 0);
+  const input = readJob(join(root, 'jobs', 'walk'));
+  const { job, origins, problems } = resolveJob(input, company, rules);
+  const read = [...company.problems, ...rules.problems, ...problems];
+  expect(job === null).toBe(read.length > 0);
+  const where = { folder: input.folder, texts: problemsEn.texts };
+  const found = job === null ? [] : calculateJob(job).problems;
+  const all = [...read, ...found.map((problem) => locateProblem(problem, origins, where))];
   return formatProblems(all, problemsEn, sourceLines()).replaceAll(`${root}/`, '');
 }
 

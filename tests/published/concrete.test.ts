@@ -11,7 +11,7 @@ import {
   unevennessCuYd,
 } from '../../src/calculate/concrete/index.ts';
 import { formShortByIn } from '../../src/calculate/forms/index.ts';
-import type { BarMaterial, BarSize, Exposure, MeshStyle } from '../../src/calculate/job.ts';
+import type { BarSize, Exposure, MeshStyle } from '../../src/calculate/job.ts';
 import {
   jointDepthIn,
   jointSpacingLimitIn,
@@ -114,8 +114,7 @@ runChecks('concrete', {
     steelAreaSqInPerFt({ areaSqIn: barTable.steel[given.size].areaSqIn, spacingIn: given.spacingIn }),
   'lap in': (given: { size: BarSize; lapDiameters: number }) =>
     barLapIn({ lapDiameters: given.lapDiameters, diameterIn: barTable.steel[given.size].diameterIn }),
-  'chair spacing ft': (given: { size: BarSize; material?: BarMaterial }) =>
-    chairSpacingFt(someBars({ size: given.size, material: given.material ?? 'steel' })),
+  'chair spacing ft': (given: { size: BarSize }) => chairSpacingFt(someBars({ size: given.size })),
   'chair spacing ft of mesh': (given: { style: MeshStyle }) =>
     chairSpacingFt(someMesh({ style: given.style })),
   'joint spacing ft': spacingLimitFt,

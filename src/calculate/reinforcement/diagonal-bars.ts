@@ -26,12 +26,14 @@ export type DiagonalBar = { readonly from: Point; readonly to: Point; readonly l
  * Bars square to the line that halves an inner corner, as long as the slab has room for less the cover.
  *
  * @param made.coverIn From the corner to the first bar, and from every edge to the ends [in], above 0.
+ * @param made.stockIn Longest stock [in]: no bar is longer.
  * @param made.joints  Joint lines of the slab; a corner one starts at gets no bars.
  */
 export function diagonalsOf(made: {
   readonly outline: Outline;
   readonly joints: readonly Line[];
   readonly coverIn: number;
+  readonly stockIn: number;
 }): readonly DiagonalBar[] {
   const { outline, joints, coverIn } = made;
   return sharpCorners(outline, (diagonalBars.leastTurnDeg * Math.PI) / 180)
@@ -57,7 +59,11 @@ const NOISE_IN = 1e-6;
 function barAcross(
   { at, inward }: { readonly at: Point; readonly inward: Point },
   offIn: number,
-  { outline, coverIn }: { readonly outline: Outline; readonly coverIn: number },
+  {
+    outline,
+    coverIn,
+    stockIn,
+  }: { readonly outline: Outline; readonly coverIn: number; readonly stockIn: number },
 ): DiagonalBar[] {
   const middle = { xIn: at.xIn + inward.xIn * offIn, yIn: at.yIn + inward.yIn * offIn };
   const pointAt = (alongIn: number) => ({
@@ -70,7 +76,7 @@ function barAcross(
     ({ fromIn, toIn }) => fromIn <= 0 && toIn >= 0,
   );
   if (clear === undefined) return [];
-  const halfIn = diagonalBars.lengthIn / 2;
+  const halfIn = Math.min(diagonalBars.lengthIn, stockIn) / 2;
   const fromIn = Math.max(clear.fromIn, -halfIn);
   const lengthIn = floorToStep(Math.min(clear.toIn, halfIn) - fromIn, BAR_STEP_IN);
   return lengthIn < LEAST_RUN_IN ? [] : [{ from: pointAt(fromIn), to: pointAt(fromIn + lengthIn), lengthIn }];

@@ -20,19 +20,18 @@ import { byStyle, type RollFigures, rollFigures } from './roll-figures.ts';
 import { type BarStock, barStock, type StockFigures, stockSum, type WantedPiece } from './stock-figures.ts';
 
 export type { BarFigures, BarLayout } from './bar-figures.ts';
-export { type BarPiece, barLapIn, barPieces, lapsOf } from './bar-laps.ts';
+export { barLapIn, barPieces, lapsOf } from './bar-laps.ts';
 export { type BarRun, barRuns } from './bar-runs.ts';
-export { BAR_SOURCE, type BarRow, barTable } from './bar-table.ts';
+export { type BarRow, barTable } from './bar-table.ts';
 export { chairCount, chairSpacingFt } from './chairs.ts';
 export { type CuttingPlan, cuttingPlan } from './cutting/index.ts';
 export { diagonalsOf } from './diagonal-bars.ts';
-export { type LaidBar, lapLines, layBars } from './lay-bars.ts';
+export { type LaidBar, lapLines } from './lay-bars.ts';
 export { meshSheetCount, meshStripsIn, meshWeightLb, sheetsAlong } from './mesh.ts';
 export type { MeshFigures } from './mesh-figures.ts';
 export { type MeshRow, meshTable, wireDiameterIn } from './mesh-table.ts';
 export { dragAreaSqInPerFt, steelAreaSqInPerFt } from './section-figures.ts';
 export type { BarStock, CutPiece, PiecePlace, StockFigures } from './stock-figures.ts';
-export { tieCount } from './ties.ts';
 
 type ReinforcedSlab = Pick<Slab, 'id' | 'thicknessIn' | 'reinforcement'>;
 type SteelSuppliers = {
@@ -190,7 +189,8 @@ function laidIn(slab: ReinforcedSlab, steel: Laid['steel'], input: Input): Laid 
     boxWidthIn: joints['box-width'],
   };
   if (steel.kind === 'mesh') {
-    const bars = layDiagonals({ ...place, coverIn: coverIn(steel) });
+    const stockIn = Math.max(...input.suppliers.bars.stocksIn);
+    const bars = layDiagonals({ ...place, coverIn: coverIn(steel), stockIn });
     const figures = meshFigures(steel, { ...place, diagonalCount: bars.length }, input.suppliers.mesh);
     return { steel, figures, layout: { bars, corners: [] } };
   }

@@ -27,7 +27,10 @@ const WEIGHT = {
 /** Two thirds of the yield strength. */
 const STRESS = {
   bars: { psi: 40_000, source: 'CRSI, slab-on-grade design examples: two thirds of 60,000 psi (seen)' },
-  mesh: { psi: 30_000, source: 'Concrete Construction, Author explains crack-control formula (seen)' },
+  mesh: {
+    psi: 65_000 * (2 / 3),
+    source: 'CRSI, slab-on-grade design examples: two thirds of 65,000 psi for plain wire (seen)',
+  },
 } as const;
 
 /**

@@ -1,5 +1,5 @@
 import { num } from '../../calculate/figure.ts';
-import type { MeshStyle, Slab } from '../../calculate/job.ts';
+import type { Slab } from '../../calculate/job.ts';
 import { barLapIn, barTable } from '../../calculate/reinforcement/index.ts';
 import { barSupplier, sticksText } from '../parts/steel-words.ts';
 import type { Made } from './made.ts';
@@ -48,7 +48,7 @@ function rollItems({ job, results, show, words }: Made): Bought[] {
   return Object.entries(results.reinforcement.figures.rolls).map(([style, { rolls }]) => {
     const count = num(rolls);
     const text = say.ofRoll(show.count(count), show.length(roll.lengthIn));
-    return { supplier, phone, noticeDays, item: say.rolls(style as MeshStyle), quantity: each(count, text) };
+    return { supplier, phone, noticeDays, item: say.rolls(style), quantity: each(count, text) };
   });
 }
 

@@ -161,7 +161,7 @@ describe('diagonalsOf', () => {
   const outline = outlineOf(lShape({ lengthIn: 240, widthIn: 240, legIn: 90, armIn: 90 }));
 
   test('two bars square to the halving line, the cover and 4 in behind it from the corner', () => {
-    const made = diagonalsOf({ outline, joints: [], coverIn: 2 });
+    const made = diagonalsOf({ outline, joints: [], coverIn: 2, stockIn: 240 });
     expect(made.map(({ lengthIn }) => lengthIn)).toEqual([48, 48]);
     for (const [index, { from, to }] of made.entries()) {
       // The corner is at 90, 90; the line x + y = 180 - d sqrt 2 lies d from it.
@@ -172,11 +172,17 @@ describe('diagonalsOf', () => {
     }
   });
 
+  test('no longer than the stock', () => {
+    const made = diagonalsOf({ outline, joints: [], coverIn: 2, stockIn: 36 });
+    expect(made.map(({ lengthIn }) => lengthIn)).toEqual([36, 36]);
+  });
+
   test('none where a joint starts', () => {
     const joint = { fromXIn: 90, fromYIn: 90, toXIn: 90, toYIn: 0 };
-    expect(diagonalsOf({ outline, joints: [joint], coverIn: 2 })).toEqual([]);
+    expect(diagonalsOf({ outline, joints: [joint], coverIn: 2, stockIn: 240 })).toEqual([]);
     expect(
-      diagonalsOf({ outline, joints: [{ ...joint, fromXIn: 100, toXIn: 100 }], coverIn: 2 }).length,
+      diagonalsOf({ outline, joints: [{ ...joint, fromXIn: 100, toXIn: 100 }], coverIn: 2, stockIn: 240 })
+        .length,
     ).toBe(2);
   });
 });
