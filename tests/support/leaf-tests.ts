@@ -125,6 +125,10 @@ const SPECIAL: Readonly<Record<string, Special>> = {
     setting: BAGS_WIN,
     reason: 'a yard is named where something is bought there',
   },
+  'company suppliers.glass-fibre-bars.notice': {
+    setting: [{ of: 'job', path: 'build.slabs.plot.reinforcement.corners', text: 'crossed' }],
+    reason: 'bent pieces of the same yard are ordered earlier',
+  },
   'company places.*.accepts.*': {
     change: [{ of: 'company', path: 'places.breaker-yard.accepts.2', text: 'masonry' }],
     reason: 'a place names each kind of load once',
