@@ -86,8 +86,8 @@ function isAudit(within: readonly string[]): boolean {
 
 /** Symbols that stand behind a number, and are the same in every language of one system of units. */
 const UNITS =
-  /(?<=\d[\d,.]* ?)(?:sq ft\/gal|lb\/cu ft|lb\/sq ft|sq ft|cu ft|ft|in|deg|yd³|yd3|lb|tons?|psi|mi|gal|h|days|each|per h|APF|dBA|mm|m²|m³|m|kg|km|t|L|MPa)(?![\p{L}\d])/gu;
-const RATES = /(?<=\$[\d,.]+)\/(?:h|yd3|ton|load|mi|lb|day|each|visit|sq ft)(?!\p{L})/gu;
+  /(?<=\d[\d,.]* ?)(?:sq ft\/gal|sq in\/ft|sq in|lb\/cu ft|lb\/sq ft|sq ft|cu ft|ft|in|deg|yd³|yd3|lb|tons?|psi|mi|gal|h|days|each|per h|APF|dBA|mm|m²|m³|m|kg|km|t|L|MPa)(?![\p{L}\d])/gu;
+const RATES = /(?<=\$[\d,.]+)\/(?:h|yd3|ton|load|mi|lb|day|each|visit|sq ft|ft)(?!\p{L})/gu;
 const PER = / \/ (?:ft|m)(?!\p{L})/gu;
 const KINDS_OF_FILE = /\bPDF\b/g;
 

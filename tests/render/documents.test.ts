@@ -159,6 +159,7 @@ test('parts of a view that are absent leave no trace', async () => {
     profiles: [],
     formPieces: null,
     steel: null,
+    bars: null,
     bays: null,
     loads: null,
     pieceNotes: [],
@@ -189,6 +190,7 @@ test('parts of a view that are absent leave no trace', async () => {
     tieDowns: null,
     base: null,
     steel: null,
+    stock: null,
   };
   const plan = await renderOne(
     { kind: 'materials', folder: 'office', name: 'm', view: materials },
