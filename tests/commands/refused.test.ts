@@ -80,7 +80,7 @@ describe.skipIf(!canMount)('a disk with no room', () => {
       cp -r disk before
       dd if=/dev/zero of=disk/filler bs=1k count=$(($(df -k --output=avail disk | tail -1) - ${freeKb})) status=none
       set +e
-      (cd "$PROJECT" && "$NODE" --import tsx src/commands/main.ts build corner-walk --jobs "$JOBS" --output "$PLACE/disk") 2>&1
+      (cd "$PROJECT" && "$NODE" src/commands/bin.js build corner-walk --jobs "$JOBS" --output "$PLACE/disk") 2>&1
       echo "ended with $?"
       rm disk/filler
       diff -r before disk && echo "all as before"`;

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 
 export const PROJECT_DIR = join(import.meta.dirname, '..', '..');
-const MAIN = join(PROJECT_DIR, 'src', 'commands', 'main.ts');
+const BIN = join(PROJECT_DIR, 'src', 'commands', 'bin.js');
 
 export type Ended = { readonly code: number | null; readonly out: string; readonly err: string };
 export type RunOptions = {
@@ -23,7 +23,7 @@ export type Running = {
 export function startProgram(args: readonly string[], options: RunOptions = {}): Running {
   const before = (options.before ?? []).flatMap((module) => ['--import', module]);
   const { FORCE_COLOR: _color, ...env } = process.env;
-  const child = spawn(process.execPath, ['--import', 'tsx', ...before, MAIN, ...args], {
+  const child = spawn(process.execPath, [...before, BIN, ...args], {
     cwd: PROJECT_DIR,
     env: { ...env, ...options.env },
     stdio: ['ignore', 'pipe', 'pipe'],
