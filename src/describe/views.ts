@@ -174,6 +174,7 @@ export type WorkOrderView = {
   readonly forms: TableView;
   readonly formPieces: TableView | null;
   readonly joints: TableView;
+  readonly panels: TableView;
   readonly steel: TableView | null;
   /** Where every bar lies, the lengths to cut, and out of which stock. */
   readonly bars: {

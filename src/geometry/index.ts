@@ -9,6 +9,7 @@ export {
 } from './arc.ts';
 export { bandAreaSqIn, type EdgeLine } from './band.ts';
 export { type Bend, type BendEdgesResult, bendEdges } from './bend-edges.ts';
+export { type BoxAround, boxAround } from './box-around.ts';
 export {
   moveOutline,
   orient,
@@ -24,12 +25,13 @@ export { clearStretches } from './clear-stretches.ts';
 export { clipLineToOutline, clipSegmentToOutline, type Line, type Stretch } from './clip.ts';
 export { segmentsMeet, selfCrossing } from './crossing.ts';
 export { radiusFromSetbackIn, type SimpleCurve, simpleCurve } from './curve.ts';
+export { cutOutline } from './cut-outline.ts';
 export { type DiagonalCheck, type DiagonalCulprit, diagonalCheck } from './diagonal-check.ts';
 export { type Chord, chordsOf } from './flatten.ts';
 export { type FourSidesIn, type FourSidesResult, fourSidesRing } from './four-sides.ts';
 export { gridLines, lineLengthIn } from './grid-lines.ts';
 export { type HalfPlane, leftOf, opposite } from './half-plane.ts';
-
+export { unitAlong } from './heading.ts';
 export { cornerFactor, type InsetResult, insetRing } from './inset.ts';
 export { type JoinResult, joinAlongEdge } from './join.ts';
 export { jointMiss } from './joint-miss.ts';
@@ -40,6 +42,7 @@ export {
   boundsOf,
   containsPoint,
   distanceToEdgeIn,
+  distanceToOneEdgeIn,
   edgeLengthsByKindIn,
   labelPointOf,
   outlineAreaSqIn,
@@ -65,6 +68,7 @@ export {
   type Vertex,
 } from './outline.ts';
 export { commonPieces, isWithin, overlapAreaSqIn, piecesOutside, unionAreaSqIn } from './overlap.ts';
+export { type RingCorner, ringCorners } from './ring-corners.ts';
 export { type CornerDoesNotFit, type RoundCornersResult, roundCorners } from './round-corners.ts';
 export type { CornerArc, RoundedCorner } from './rounded-corner.ts';
 export type { Rounding } from './rounding.ts';
@@ -76,7 +80,7 @@ export { outOfSquare, type SquareTriple, squareTriple } from './squaring.ts';
 export { stretchOutline } from './stretch.ts';
 export { type StripEdges, type StripProblem, type StripResult, type StripTurn, stripRing } from './strip.ts';
 export type { StripPiece, TurnRounding } from './strip-pieces.ts';
-export { linesAcross, linesAlong, type StripLine } from './strip-stations.ts';
+export { linesAcross, type StripLine } from './strip-stations.ts';
 export type { TurnLayout, TurnWidths } from './strip-turn.ts';
 export {
   areInLine,

@@ -9,11 +9,8 @@ type Strip = {
   readonly line: readonly StripPiece[];
 };
 
-/** A straight piece from one side of a strip to the other, or along it. */
+/** A straight piece from one side of a strip to the other. */
 export type StripLine = { readonly from: Point; readonly to: Point };
-
-/** Chords along an arc turn by no more than this [rad]: a quarter of a right angle is a sharp look, a sixth is not. */
-const MOST_CHORD_RAD = Math.PI / 12;
 
 /**
  * Lines from edge to edge of a strip, square to its centre line, at distances along it.
@@ -29,23 +26,6 @@ export function linesAcross(strip: Strip, distancesIn: readonly number[]): reado
       from: beside(leg, alongIn / leg.lengthIn, -1),
       to: beside(leg, alongIn / leg.lengthIn, 1),
     };
-  });
-}
-
-/**
- * Lines along a strip at a share of its width, as chords where it bends.
- *
- * @param share From the right edge (0) to the left one (1).
- * @throws {RangeError} If the strip cannot be walked.
- */
-export function linesAlong(strip: Strip, share: number): readonly StripLine[] {
-  const side = 2 * share - 1;
-  return legsOf(strip).flatMap((leg) => {
-    const count = Math.max(1, Math.ceil(Math.abs(leg.turnRad) / MOST_CHORD_RAD));
-    return Array.from({ length: count }, (_, step) => ({
-      from: beside(leg, step / count, side),
-      to: beside(leg, (step + 1) / count, side),
-    }));
   });
 }
 

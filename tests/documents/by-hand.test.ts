@@ -88,12 +88,11 @@ describe('maple-court by hand: sizes', () => {
   test('joints', () => {
     expectFigures({
       'joints.slabs.drive.spacing-limit': Math.min(30 * 5, 15 * 12), // 150 in
-      'joints.slabs.drive.panels-along': 3, // 432 / 150 = 2.88
-      'joints.slabs.drive.panels-across': 2, // 216 / 150 = 1.44
+      'joints.slabs.drive.panels': 3 * 2, // 432 / 150 = 2.88, 216 / 150 = 1.44
       'joints.slabs.drive.length': 2 * 18 + 1 * 36, // 72 ft, none through a rounded corner
       'joints.slabs.drive.depth': 5 / 4, // a quarter of the slab (state ready-mix association, seen)
       'joints.slabs.front-walk.spacing-limit': Math.min(30 * 4, 15 * 12, Math.max(48, 60)), // 60 in
-      'joints.slabs.front-walk.panels-along': 5, // 288 / 60 = 4.8
+      'joints.slabs.front-walk.panels': 5, // 288 / 60 = 4.8
       'joints.slabs.front-walk.length': 4 * 4,
       'joints.slabs.front-walk.depth': 1,
     });

@@ -459,6 +459,11 @@ export function aWorkOrder(paper: FrameView['paper'] = 'letter'): WorkOrderView 
         ['J6', '28′ 6 3/8″', '1 1/4″', '12 hours after finishing'],
       ],
     ),
+    panels: aTable(
+      'Panels between the joints',
+      ['Panel', 'Slab', '>Size', '>Long to wide', '>Sharpest corner'],
+      [['A, B, C', 'Driveway', '12′ 0″ × 9′ 0″', '1.33', '90°']],
+    ),
     steel: aTable('Steel', ['Bar', '>Count', '>Length'], [['No. 3', '19', '17′ 6″']]),
     bars: {
       plan: { heading: 'Bars and laps', drawing: aDrawing('bars', { widthIn: 7.1, heightIn: 3 }) },

@@ -63,3 +63,15 @@ export const jointDepth = {
   source:
     'State ready-mix association, Joints: at least 25 % of the thickness (seen); NRMCA CIP 6: at least 1 in (memory)',
 };
+
+/** Of the length of a panel to its width, where it can be had. */
+export const panelRatioWanted = {
+  ratio: 1.25,
+  source: 'PCA and ACI 330R: 1.25 (memory)',
+};
+
+/** Corners of panels are not made sharper. */
+export const panelAngleLimit = {
+  deg: 60,
+  source: 'ACI 330R and ACPA practice: no angle of a panel below 60 degrees (memory)',
+};

@@ -25,6 +25,23 @@ export function jointSpacingLimitIn(made: {
   return walkWidthIn === null ? limitIn : Math.min(limitIn, Math.max(walkWidthIn, walkSpacing.lengthIn));
 }
 
+/**
+ * The width of a walk from its area and its perimeter, as long as it is of one width: w = P / 4 - sqrt((P / 4)² - A),
+ * since its legs add up to A = w (P / 2 - w), around square corners too. A shape that is no walk, for which the
+ * root is none, counts as P / 4 wide. Derived.
+ *
+ * @returns [in], up to the next thousandth: where a root is near 0 its noise is not.
+ * @throws {RangeError} If a value is not above 0.
+ */
+export function meanWidthIn(walk: { perimeterFt: number; areaSqFt: number }): number {
+  const { perimeterFt, areaSqFt } = walk;
+  requireAboveZero({ perimeterFt, areaSqFt });
+  const halfFt = perimeterFt / 2;
+  return ceilToStep(6 * (halfFt - Math.sqrt(Math.max(halfFt ** 2 - 4 * areaSqFt, 0))), WIDTH_STEP_IN);
+}
+
+const WIDTH_STEP_IN = 0.001;
+
 export type Panels = {
   readonly alongCount: number;
   readonly acrossCount: number;

@@ -7,6 +7,7 @@ import type { PublicText } from '../../calculate/text.ts';
 import type { Line } from '../../geometry/index.ts';
 import type { Words } from '../../words/index.ts';
 import type { Show } from '../show/index.ts';
+import { jointTags } from './joint-names.ts';
 import type { PlanArea } from './plan-drawing.ts';
 
 const NO_BAYS: PlanArea['bays'] = { lines: [], marks: [], hooks: [] };
@@ -37,16 +38,13 @@ export function slabAreasForCrew(
   show: Show,
   words: Words,
 ): readonly PlanArea[] {
-  let jointCount = 0;
+  const numbers = jointTags(job, results, words);
   return Object.values(job.build.slabs).map((slab): PlanArea => {
     const area = slabArea(results, slab);
     const { curves } = thingNamed(results.layout.figures.slabs, slab.id, 'slab');
     return {
       ...area,
-      joints: area.joints.map(({ line }) => {
-        jointCount += 1;
-        return { line, tag: words.common.drawing.joint(`${jointCount}` as PublicText) };
-      }),
+      joints: area.joints.map(({ line }, index) => ({ line, tag: numbers[slab.id]?.[index] ?? null })),
       corners: thingNamed(results.layout.data.corners, slab.id, 'slab').map(({ number, at }) => ({
         text: `${number}` as PublicText,
         at,

@@ -16,6 +16,7 @@ import { flightsTable, splitsTable } from './flight-tables.ts';
 import { formPiecesTable, formsTable } from './form-tables.ts';
 import { goesTable } from './goes-table.ts';
 import { gradesView } from './heights-tables.ts';
+import { jointsTable, panelsTable } from './joint-tables.ts';
 import { checksTable, curvesTable, turnsTable } from './layout-tables.ts';
 import { levelsView } from './levels-table.ts';
 import { pieceNotes } from './piece-notes.ts';
@@ -23,7 +24,7 @@ import { profilesView } from './profiles.ts';
 import { reChalkTable } from './re-chalk-table.ts';
 import { barsView, steelTable } from './steel.ts';
 import { stepTopsTable } from './step-tops-table.ts';
-import { jointsTable, loadsTable, slabsTable } from './tables.ts';
+import { loadsTable, slabsTable } from './tables.ts';
 import { wallsTable } from './walls-table.ts';
 
 type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
@@ -59,6 +60,7 @@ export function describeWorkOrder(job: Job, results: JobResults, words: Words): 
     forms: formsTable(made),
     formPieces: formPiecesTable(made),
     joints: jointsTable(made),
+    panels: panelsTable(made),
     steel: steelTable(made),
     bars: barsView(made),
     goes: goesTable(made),

@@ -89,34 +89,6 @@ function liftsNote(slab: Slab, { results, show, words }: Omit<Made, 'job'>): str
   );
 }
 
-export function jointsTable({ job, results, show, words }: Made): TableView {
-  const say = words.workOrder.joints;
-  const rows = Object.values(job.build.slabs).map((slab) => {
-    const figures = thingNamed(results.joints.figures.slabs, slab.id, 'slab');
-    return row(
-      slab.label,
-      `${show.count(num(figures['panels-along']))} × ${show.count(num(figures['panels-across']))}`,
-      `${show.length(num(figures['panel-length']))} × ${show.length(num(figures['panel-width']))}`,
-      show.size(num(figures.depth)),
-      show.run(num(figures.length)),
-      show.run(num(figures.isolation)),
-    );
-  });
-  const last = rows.length - 1;
-  return {
-    caption: say.caption,
-    columns: [
-      start(say.slab),
-      end(say.panels),
-      end(say.size),
-      end(say.depth),
-      end(say.length),
-      end(say.isolation),
-    ],
-    rows: rows.map((one, index) => (index === last ? { ...one, note: say.latest } : one)),
-  };
-}
-
 /** Load bays to chalk, in driving order, each with a box to tick when it has left. */
 export function loadsTable({ job, results, show, words }: Made): TableView | null {
   const say = words.workOrder.loads;

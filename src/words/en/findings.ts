@@ -22,6 +22,10 @@ export const findings = {
     'fall-flat': () => 'The slab is nearly flat; water will stand on it.',
     'walk-slopes-across': () => 'The walk slopes more across than feet and wheels like.',
     'panel-long': () => 'A panel is long for its width and may crack across.',
+    'panel-over-spacing': () => 'A panel is longer than the joint spacing allows for this thickness and mix.',
+    'panel-corner-sharp': () =>
+      'A panel has a sharp corner that may break off: blunt the corner of the slab, or move the joint there.',
+    'corner-without-joint': () => 'A corner that turns into the slab has no joint; a crack starts there.',
     'panel-large': () => 'Joints stand further apart than any thickness allows.',
     'mix-weak-for-exposure': () => 'The mix is weaker than the published minimum for this exposure.',
     'air-low-for-freezing': () => 'The mix has little air for concrete that freezes.',

@@ -7,12 +7,13 @@ import {
   jointDepthIn,
   jointSpacingLimitIn,
   panelRatio,
+  type SlabJoints,
   spacingMultiplier,
   splitIntoPanels,
 } from '../../../src/calculate/joints/index.ts';
-import { containsPoint, distanceToEdgeIn } from '../../../src/geometry/index.ts';
+import type { Line } from '../../../src/geometry/index.ts';
 import { testExpressions } from '../evaluate.ts';
-import { anyShape, aSlab, at, lShape, outlined, propertyRuns, rectangle, tapedIn, values } from '../slabs.ts';
+import { aSlab, at, lShape, outlined, propertyRuns, rectangle, tapedIn, values } from '../slabs.ts';
 
 const mix = { slumpIn: 4, aggregateIn: 0.75 };
 
@@ -20,27 +21,39 @@ function joints(...slabs: readonly Slab[]) {
   return calcJoints({ ...outlined(...slabs), mix });
 }
 
+/** The figures of a slab as numbers; the width of a walk only where it is one. */
+const numbersOf = ({ 'walk-width': walkWidth, ...figures }: SlabJoints) => ({
+  ...values(figures),
+  ...(walkWidth === undefined ? {} : { 'walk-width': num(walkWidth) }),
+});
+
 describe('calcJoints', () => {
   const drive = aSlab({ shape: rectangle(480, 216, { edges: [{ edge: 4, kind: 'house' }] }) });
   const walk = aSlab({ id: 'front-walk', use: 'walk', shape: rectangle(48, 360) });
   const apron = aSlab({ id: 'apron', shape: rectangle(240, 120), jointSpacingIn: 72, thicknessIn: 6 });
   const result = joints(drive, walk, apron);
 
+  // By hand: 30 times 4 in is 10 ft; 40 ft in 4, 18 ft in 2: 10 by 9 ft, 1.11 to 1.
   test('the driveway by hand', () => {
-    expect(values(at(result.figures.slabs, 'drive'))).toEqual({
+    expect(numbersOf(at(result.figures.slabs, 'drive'))).toEqual({
       'box-length': 480,
       'box-width': 216,
       'spacing-limit': 120,
-      'panels-along': 4,
-      'panels-across': 2,
-      'panel-length': 120,
-      'panel-width': 108,
-      'panel-ratio': 120 / 108,
+      panels: 8,
+      'panel-length': expect.closeTo(120, 9),
+      'panel-ratio': expect.closeTo(120 / 108, 9),
+      'length-over-limit': expect.closeTo(1, 9),
+      'smallest-angle': expect.closeTo(90, 9),
+      'open-corners': 0,
       depth: 1,
       length: 3 * 18 + 40,
       isolation: 18,
     });
-    expect(at(result.data.lines, 'drive')).toEqual([
+    const near = (line: Line) =>
+      Object.fromEntries(
+        Object.entries(line).map(([key, valueIn]) => [key, Math.round(valueIn * 1e6) / 1e6]),
+      );
+    expect(at(result.data.lines, 'drive').map(near)).toEqual([
       { fromXIn: 120, fromYIn: 0, toXIn: 120, toYIn: 216 },
       { fromXIn: 240, fromYIn: 0, toXIn: 240, toYIn: 216 },
       { fromXIn: 360, fromYIn: 0, toXIn: 360, toYIn: 216 },
@@ -49,38 +62,39 @@ describe('calcJoints', () => {
   });
 
   test('a walk is cut every 5 ft, square to the way it runs', () => {
-    expect(values(at(result.figures.slabs, 'front-walk'))).toMatchObject({
+    expect(numbersOf(at(result.figures.slabs, 'front-walk'))).toMatchObject({
+      'walk-width': 48,
       'spacing-limit': 60,
-      'panels-along': 6,
-      'panels-across': 1,
+      panels: 6,
       length: 20,
     });
     expect(at(result.data.lines, 'front-walk').every((line) => line.fromYIn === line.toYIn)).toBe(true);
   });
 
   test('a spacing of the job goes before the table', () => {
-    expect(values(at(result.figures.slabs, 'apron'))).toMatchObject({
+    expect(numbersOf(at(result.figures.slabs, 'apron'))).toMatchObject({
       'spacing-limit': 72,
-      'panels-along': 4,
-      'panels-across': 2,
+      panels: 8,
       depth: 1.5,
     });
   });
 
-  test('a long panel gets one joint more and says why', () => {
-    const strip = joints(aSlab({ id: 'strip', shape: rectangle(119, 60) }));
-    const { 'panels-along': along, 'panel-ratio': ratio } = at(strip.figures.slabs, 'strip');
-    expect([num(along), num(ratio)]).toEqual([2, 60 / 59.5]);
-    expect(along.formula).toHaveProperty('method');
+  test('a long panel gets one joint more', () => {
+    const { panels, 'panel-ratio': ratio } = at(
+      joints(aSlab({ id: 'strip', shape: rectangle(119, 60) })).figures.slabs,
+      'strip',
+    );
+    expect([num(panels), num(ratio)]).toEqual([2, 60 / 59.5]);
   });
 
-  test('lines stop where an L ends', () => {
+  test('an L is cut at the corner that turns in', () => {
     const corner = joints(aSlab({ shape: lShape({ lengthIn: 240, widthIn: 240, legIn: 90, armIn: 90 }) }));
-    expect(at(corner.data.lines, 'drive')).toEqual([
-      { fromXIn: 120, fromYIn: 0, toXIn: 120, toYIn: 90 },
-      { fromXIn: 0, fromYIn: 120, toXIn: 90, toYIn: 120 },
+    const ends = at(corner.data.lines, 'drive').flatMap(({ fromXIn, fromYIn, toXIn, toYIn }) => [
+      [fromXIn, fromYIn],
+      [toXIn, toYIn],
     ]);
-    expect(num(corner.figures.total.length)).toBe(15);
+    expect(ends).toContainEqual([90, 90]);
+    expect(num(at(corner.figures.slabs, 'drive')['open-corners'])).toBe(0);
   });
 
   test('totals are the sums of the slabs', () => {
@@ -92,50 +106,10 @@ describe('calcJoints', () => {
     expect(num(joints().figures.total.length)).toBe(0);
   });
 
-  testExpressions('joints', result.figures, 25);
+  testExpressions('joints', result.figures, 12);
+});
 
-  test('invariant: lines lie inside the outline and end on its edge', () => {
-    fc.assert(
-      fc.property(anyShape, tapedIn(40, 180), (shape, jointSpacingIn) => {
-        const slab = aSlab({ shape, jointSpacingIn });
-        const made = outlined(slab);
-        const outline = at(made.outlines, 'drive');
-        for (const line of at(calcJoints({ ...made, mix }).data.lines, 'drive')) {
-          const along = (share: number) => ({
-            xIn: line.fromXIn + (line.toXIn - line.fromXIn) * share,
-            yIn: line.fromYIn + (line.toYIn - line.fromYIn) * share,
-          });
-          expect(distanceToEdgeIn(outline, along(0))).toBeLessThan(1e-6);
-          expect(distanceToEdgeIn(outline, along(1))).toBeLessThan(1e-6);
-          for (const share of [0.01, 0.31, 0.5, 0.77, 0.99])
-            expect(containsPoint(outline, along(share))).toBe(true);
-        }
-      }),
-      propertyRuns,
-    );
-  });
-
-  test('invariant: more spacing is never more panels, and never more joint on a rectangle', () => {
-    fc.assert(
-      fc.property(
-        tapedIn(30, 900),
-        tapedIn(30, 400),
-        tapedIn(24, 180),
-        tapedIn(0, 90),
-        (long, wide, near, more) => {
-          const at180 = (jointSpacingIn: number) =>
-            at(joints(aSlab({ shape: rectangle(long, wide), jointSpacingIn })).figures.slabs, 'drive');
-          const close = values(at180(near));
-          const far = values(at180(near + more));
-          expect(far['panels-along']).toBeLessThanOrEqual(close['panels-along']);
-          expect(far['panels-across']).toBeLessThanOrEqual(close['panels-across']);
-          expect(far.length).toBeLessThanOrEqual(close.length + 1e-9);
-        },
-      ),
-      propertyRuns,
-    );
-  });
-
+describe('limits of panels', () => {
   test('invariant: panels keep the limit, and the ratio unless they would become too narrow', () => {
     fc.assert(
       fc.property(tapedIn(30, 900), tapedIn(20, 400), tapedIn(24, 180), (one, other, limitIn) => {

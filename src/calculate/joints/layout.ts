@@ -1,0 +1,99 @@
+import { distanceIn, type Line, lineLengthIn, type Outline } from '../../geometry/index.ts';
+import { joinedLines } from './joined-lines.ts';
+import { leastOf } from './least-joints.ts';
+import { type Cut, cutsAlong } from './line-cuts.ts';
+import { type PanelShape, panelShape } from './panel-shape.ts';
+import { cutPanel, type Piece, type Split, splitPanels } from './split-panels.ts';
+
+export type Layout = { readonly panels: readonly PanelShape[]; readonly lines: readonly Line[] };
+
+/** A line that lies along a cut for less than this does not ask for it [in]. */
+const LEAST_ALONG_IN = 1;
+/** Nobody asks for joints nearer than this [in]. */
+const LEAST_LIMIT_IN = 12;
+const NOISE_IN = 1e-6;
+
+/**
+ * Joints that divide an outline into panels.
+ *
+ * Where a layout for half the limit happens to be found with fewer joints, panels or feet, it is taken: it
+ * keeps the limit too. So a closer spacing never gives fewer.
+ *
+ * @param laid.lines   Joints that have their place, in the order they are cut; each runs on to the next edge
+ *                     or joint.
+ * @param laid.limitIn How long a panel may be.
+ * @param laid.isStrip Whether those lines cross a strip in order: they keep it, and follow the limit already.
+ */
+export function layJoints(laid: {
+  readonly outline: Outline;
+  readonly lines: readonly Piece[];
+  readonly limitIn: number;
+  readonly isStrip: boolean;
+}): Layout {
+  const { outline, lines, limitIn, isStrip } = laid;
+  const whole: Split = { panels: [panelShape(outline)], pieces: [] };
+  const start = lines.reduce(cutByLine, whole);
+  if (!isStrip) return fewest(start, limitIn);
+  const { panels, pieces } = splitPanels(start, limitIn);
+  return { panels, lines: joinedLines(pieces, true) };
+}
+
+function fewest(start: Split, limitIn: number): Layout {
+  const { panels, pieces } = splitPanels(start, limitIn);
+  const layout = { panels, lines: joinedLines(pieces, false) };
+  const halfIn = limitIn / 2;
+  if (halfIn < LEAST_LIMIT_IN || !isBelow(leastOf(start.panels, halfIn), layout)) return layout;
+  const closer = fewest(start, halfIn);
+  return isBelow(countsOf(closer), layout) ? closer : layout;
+}
+
+type Counts = ReturnType<typeof countsOf>;
+
+/** Whether a layout could have fewer of anything than another has. */
+function isBelow(counts: Counts, layout: Layout): boolean {
+  const other = countsOf(layout);
+  return (
+    counts.lineCount < other.lineCount ||
+    counts.panelCount < other.panelCount ||
+    counts.lengthIn < other.lengthIn - NOISE_IN
+  );
+}
+
+function countsOf({ panels, lines }: Layout) {
+  const lengthIn = lines.reduce((sumIn, line) => sumIn + lineLengthIn(line), 0);
+  return { lineCount: lines.length, panelCount: panels.length, lengthIn };
+}
+
+/** Every panel that a line runs through, cut along it. */
+function cutByLine({ panels, pieces }: Split, line: Piece): Split {
+  const added: Piece[] = [];
+  const after = panels.flatMap((panel) => {
+    let parts = [panel];
+    for (const cut of cutsOf(panel.outline, line)) {
+      parts = parts.flatMap((part) => {
+        const split = cutPanel(part.outline, cut);
+        if (split === null) return [part];
+        added.push(...split.pieces);
+        return [...split.panels];
+      });
+    }
+    return parts;
+  });
+  return { panels: after, pieces: [...pieces, ...added] };
+}
+
+function cutsOf(outline: Outline, { from, to }: Piece): readonly Cut[] {
+  const lengthIn = distanceIn(from, to);
+  if (!(lengthIn > 0)) return [];
+  const along = { xIn: (to.xIn - from.xIn) / lengthIn, yIn: (to.yIn - from.yIn) / lengthIn };
+  const placeIn = ({ xIn, yIn }: Piece['from']) =>
+    (xIn - from.xIn) * along.xIn + (yIn - from.yIn) * along.yIn;
+  return cutsAlong(outline, from, Math.atan2(along.yIn, along.xIn)).filter((cut) => {
+    const sharedIn = cut.reduce((sumIn, path) => {
+      const [start, end] = [path[0], path.at(-1)];
+      if (start === undefined || end === undefined) return sumIn;
+      return sumIn + Math.max(0, Math.min(lengthIn, placeIn(end)) - Math.max(0, placeIn(start)));
+    }, 0);
+    return sharedIn > Math.min(LEAST_ALONG_IN, lengthIn / 2);
+  });
+}

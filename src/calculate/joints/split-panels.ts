@@ -1,0 +1,215 @@
+import {
+  arcOf,
+  cutOutline,
+  distanceIn,
+  distanceToOneEdgeIn,
+  edgesOf,
+  type Outline,
+  type Point,
+} from '../../geometry/index.ts';
+import { cutWays, type Mark, marksOn } from './cut-ways.ts';
+import type { Cut } from './line-cuts.ts';
+import { expectedCost, expectedCount, panelCost, wantsCut } from './panel-cost.ts';
+import { type PanelShape, panelShape } from './panel-shape.ts';
+
+/** A straight piece of a joint, from one panel's edge to another's. */
+export type Piece = { readonly from: Point; readonly to: Point };
+export type Split = { readonly panels: readonly PanelShape[]; readonly pieces: readonly Piece[] };
+
+/** Costs of a cut itself, in panels. */
+const COST = {
+  length: 0.1,
+  lined: -0.4,
+  near: 1.5,
+  leanAtArc: 1,
+  leanADegree: 0.01,
+  slantADegree: 0.02,
+  uneven: 1,
+} as const;
+/** An end this near another joint or a corner, and not on it, leaves a short side [in]. */
+const NEAR_IN = 24;
+const ON_IN = 1e-3;
+/** Ends of joints are square to a curve within so much [deg]. */
+const SQUARE_DEG = 3;
+/** A cut that is better by less is not [panels]. */
+const NO_BETTER = 1e-6;
+/** No layout has more panels: a limit a tenth of what a walk has. */
+const MOST_PANELS = 4000;
+
+/**
+ * Cuts panels until none asks for another cut: each time that with the lowest expected cost, the first
+ * of those that cost the same. A panel that no cut would make better stays.
+ */
+export function splitPanels(start: Split, limitIn: number): Split {
+  const done: PanelShape[] = [];
+  const pieces = [...start.pieces];
+  const marks: Mark[] = pieces.flatMap(marksOf);
+  const open = [...start.panels];
+  for (;;) {
+    const shape = takeLargest(open);
+    if (shape === null) return { panels: done, pieces };
+    const best = done.length + open.length < MOST_PANELS ? bestCut(shape, marks, limitIn) : null;
+    if (best === null) {
+      done.push(shape);
+      continue;
+    }
+    open.push(...best.panels);
+    for (const piece of best.pieces) {
+      pieces.push(piece);
+      marks.push(...marksOf(piece));
+    }
+  }
+}
+
+/** The small panels follow the joints of the large ones. */
+function takeLargest(open: PanelShape[]): PanelShape | null {
+  if (open.length === 0) return null;
+  const areasSqIn = open.map(({ areaSqIn }) => Math.round(areaSqIn));
+  const [largest = null] = open.splice(areasSqIn.indexOf(Math.max(...areasSqIn)), 1);
+  return largest;
+}
+
+/** A panel cut in one way; null where the way does not cut it. */
+export function cutPanel(outline: Outline, cut: Cut): Split | null {
+  let panels: readonly Outline[] = [outline];
+  for (const path of cut) {
+    const found = firstCut(panels, path);
+    if (found === null) return null;
+    panels = found;
+  }
+  if (panels.length < 2) return null;
+  return { panels: panels.map(panelShape), pieces: cut.flatMap(piecesOf) };
+}
+
+function firstCut(panels: readonly Outline[], path: readonly Point[]): readonly Outline[] | null {
+  for (const [index, panel] of panels.entries()) {
+    const pieces = cutOutline(panel, path);
+    if (pieces !== null) return [...panels.slice(0, index), ...pieces, ...panels.slice(index + 1)];
+  }
+  return null;
+}
+
+function piecesOf(path: readonly Point[]): readonly Piece[] {
+  return path.slice(1).map((to, index) => ({ from: path[index] ?? to, to }));
+}
+
+function marksOf({ from, to }: Piece): readonly Mark[] {
+  const alongRad = Math.atan2(to.yIn - from.yIn, to.xIn - from.xIn);
+  return [
+    { at: from, alongRad },
+    { at: to, alongRad },
+  ];
+}
+
+function bestCut(shape: PanelShape, marks: readonly Mark[], limitIn: number): Split | null {
+  if (!wantsCut(shape, limitIn)) return null;
+  const near = marksOn(shape, marks);
+  for (const ways of cutWays(shape, near, limitIn)) {
+    const best = cheapest(ways(), shape, near, limitIn);
+    if (best !== null && best.cost < panelCost(shape, limitIn)) return best.split;
+  }
+  return null;
+}
+
+function cheapest(
+  cuts: readonly Cut[],
+  shape: PanelShape,
+  near: readonly Mark[],
+  limitIn: number,
+): { readonly split: Split; readonly cost: number } | null {
+  const tried = new Set<string>();
+  let best: { readonly split: Split; readonly cost: number } | null = null;
+  for (const cut of cuts) {
+    const key = keyOf(cut);
+    if (tried.has(key)) continue;
+    tried.add(key);
+    const split = cutPanel(shape.outline, cut);
+    if (split === null) continue;
+    const cost =
+      split.panels.reduce((sum, panel) => sum + expectedCost(panel, limitIn), 0) +
+      COST.uneven * unevenness(split.panels, limitIn) +
+      cut.reduce((sum, path) => sum + pathCost(path, shape, near, limitIn), 0);
+    if (best === null || cost < best.cost - NO_BETTER) best = { split, cost };
+  }
+  return best;
+}
+
+/** The same for the same cut from either end, to a hundredth of an inch. */
+function keyOf(cut: Cut): string {
+  return cut
+    .map((path) => {
+      const points = path.map(({ xIn, yIn }) => `${Math.round(xIn * 100)},${Math.round(yIn * 100)}`);
+      const back = points.toReversed().join(' ');
+      const forth = points.join(' ');
+      return forth < back ? forth : back;
+    })
+    .toSorted()
+    .join(';');
+}
+
+/** How much the panels to come will differ in size, 0 where all are alike. */
+function unevenness(panels: readonly PanelShape[], limitIn: number): number {
+  const sizes = panels.map((panel) => panel.areaSqIn / Math.round(expectedCount(panel, limitIn)));
+  return 1 - Math.min(...sizes) / Math.max(...sizes);
+}
+
+function pathCost(
+  path: readonly Point[],
+  shape: PanelShape,
+  marks: readonly Mark[],
+  limitIn: number,
+): number {
+  const lengthIn = piecesOf(path).reduce((sumIn, { from, to }) => sumIn + distanceIn(from, to), 0);
+  const ends = [
+    [path[0], path[1]],
+    [path.at(-1), path.at(-2)],
+  ] as const;
+  return ends.reduce(
+    (sum, [at, next]) =>
+      at === undefined || next === undefined ? sum : sum + endCost(at, next, shape, marks, limitIn),
+    (COST.length * lengthIn) / limitIn + COST.slantADegree * slantDeg(path, shape),
+  );
+}
+
+/** How far a straight cut is from running along a long edge of the panel or square to one [deg]. */
+function slantDeg(path: readonly Point[], { outline, box }: PanelShape): number {
+  const [from, to] = path;
+  if (from === undefined || to === undefined || path.length > 2) return 0;
+  const lineRad = Math.atan2(to.yIn - from.yIn, to.xIn - from.xIn);
+  const offs = outline.rings
+    .flatMap((ring) => edgesOf(ring))
+    .filter((edge) => edge.from.bulge === 0 && distanceIn(edge.from, edge.to) > box.lengthIn / 3)
+    .map((edge) => {
+      const edgeRad = Math.atan2(edge.to.yIn - edge.from.yIn, edge.to.xIn - edge.from.xIn);
+      const offRad = Math.abs(lineRad - edgeRad) % (Math.PI / 2);
+      return (Math.min(offRad, Math.PI / 2 - offRad) * 180) / Math.PI;
+    });
+  return offs.length === 0 ? 0 : Math.min(...offs);
+}
+
+function endCost(at: Point, next: Point, shape: PanelShape, marks: readonly Mark[], limitIn: number): number {
+  if (marks.some((mark) => distanceIn(mark.at, at) < ON_IN)) return COST.lined;
+  const edge = shape.outline.rings
+    .flatMap((ring) => edgesOf(ring))
+    .find((one) => distanceToOneEdgeIn(one, at) < ON_IN);
+  if (edge === undefined) return 0;
+  if (shape.corners.some((corner) => distanceIn(corner.at, at) < ON_IN)) return 0;
+  const nearIn = Math.min(NEAR_IN, limitIn / 3);
+  const others = [...marks.map((mark) => mark.at), ...shape.corners.map((corner) => corner.at)];
+  const offIn = Math.min(nearIn, ...others.map((other) => distanceIn(other, at)));
+  const leanDeg = leanFrom(edge, at, next);
+  const atArc = edge.from.bulge !== 0 && leanDeg > SQUARE_DEG ? COST.leanAtArc : 0;
+  return COST.near * (1 - offIn / nearIn) + atArc + COST.leanADegree * leanDeg;
+}
+
+/** How far from square a line leaves an edge [deg]. */
+function leanFrom({ from, to }: ReturnType<typeof edgesOf>[number], at: Point, next: Point): number {
+  const lineRad = Math.atan2(next.yIn - at.yIn, next.xIn - at.xIn);
+  const centre = from.bulge === 0 ? null : arcOf(from, to).centre;
+  const squareRad =
+    centre === null
+      ? Math.atan2(to.yIn - from.yIn, to.xIn - from.xIn) + Math.PI / 2
+      : Math.atan2(at.yIn - centre.yIn, at.xIn - centre.xIn);
+  const offRad = Math.abs(lineRad - squareRad) % Math.PI;
+  return (Math.min(offRad, Math.PI - offRad) * 180) / Math.PI;
+}

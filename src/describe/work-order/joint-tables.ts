@@ -1,0 +1,113 @@
+import { num } from '../../calculate/figure.ts';
+import type { JobResults } from '../../calculate/index.ts';
+import type { Job, Slab } from '../../calculate/job.ts';
+import type { Panel } from '../../calculate/joints/index.ts';
+import { thingNamed } from '../../calculate/parts.ts';
+import { lineLengthIn } from '../../geometry/index.ts';
+import { formatNumber } from '../../units/index.ts';
+import type { Words } from '../../words/index.ts';
+import { jointTags, panelLetters } from '../parts/joint-names.ts';
+import { end, row, start } from '../parts/tables.ts';
+import type { Show } from '../show/index.ts';
+import type { TableView } from '../views.ts';
+
+type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
+
+/** Every joint by its number on the plan, like ones of a slab together; then what keeps a slab free of what stays. */
+export function jointsTable({ job, results, show, words }: Made): TableView {
+  const say = words.workOrder.joints;
+  const tags = jointTags(job, results, words);
+  const rows = Object.values(job.build.slabs).flatMap((slab) => {
+    const figures = thingNamed(results.joints.figures.slabs, slab.id, 'slab');
+    const lengths = thingNamed(results.joints.data.lines, slab.id, 'slab').map((line) =>
+      show.length(lineLengthIn(line)),
+    );
+    const cuts = runsOfLike(lengths).map(({ from, to }) =>
+      row(
+        span(tags[slab.id]?.slice(from, to + 1) ?? [], say.span),
+        slab.label,
+        say.cut,
+        lengths[from] ?? '',
+        show.size(num(figures.depth)),
+      ),
+    );
+    const isolationFt = num(figures.isolation);
+    if (isolationFt === 0) return cuts;
+    return [...cuts, row(say.edge, slab.label, say.isolation, show.run(isolationFt), say.fullDepth)];
+  });
+  const total = row(say.total, '', say.cut, show.run(num(results.joints.figures.total.length)), '');
+  return {
+    caption: say.caption,
+    columns: [start(say.joint), start(say.slab), start(say.kind), end(say.length), end(say.depth)],
+    rows: [...rows, { ...total, isTotal: true, note: say.latest }],
+  };
+}
+
+/** Every panel by its letter on the plan, like ones of a slab together. */
+export function panelsTable({ job, results, show, words }: Made): TableView {
+  const say = words.workOrder.panels;
+  const letters = panelLetters(job, results);
+  const rows = Object.values(job.build.slabs).flatMap((slab) => {
+    const panels = thingNamed(results.joints.data.panels, slab.id, 'slab');
+    return groupsOfLike(panels.map((panel) => panelCells(panel, show, words))).map(({ cells, at }) =>
+      row(at.map((index) => letters[slab.id]?.[index] ?? '').join(', '), slab.label, ...cells),
+    );
+  });
+  return {
+    caption: say.caption,
+    columns: [start(say.panel), start(say.slab), end(say.size), end(say.ratio), end(say.angle)],
+    rows: rows.map((one, index) =>
+      index === rows.length - 1 ? { ...one, note: limitsNote(say, job, results, show) } : one,
+    ),
+  };
+}
+
+function panelCells(panel: Panel, show: Show, words: Words): readonly string[] {
+  const say = words.workOrder.panels;
+  const { lengthIn, widthIn, ratio, smallestDeg } = panel;
+  return [
+    say.sides(show.length(lengthIn), show.length(widthIn)),
+    formatNumber(ratio, 2),
+    smallestDeg >= 180 ? say.round : say.degrees(formatNumber(smallestDeg, 0)),
+  ];
+}
+
+/** How far apart joints may be on each slab. */
+function limitsNote(say: Words['workOrder']['panels'], job: Job, results: JobResults, show: Show): string {
+  const limitOf = ({ id }: Slab) =>
+    show.length(num(thingNamed(results.joints.figures.slabs, id, 'slab')['spacing-limit']));
+  return say.limits(
+    Object.values(job.build.slabs)
+      .map((slab) => say.limit(slab.label, limitOf(slab)))
+      .join('; '),
+  );
+}
+
+/** Neighbours in a list that are the same, as places in it. */
+function runsOfLike(values: readonly string[]): readonly { readonly from: number; readonly to: number }[] {
+  const runs: { from: number; to: number }[] = [];
+  for (const [index, value] of values.entries()) {
+    const last = runs.at(-1);
+    if (last !== undefined && values[last.from] === value) last.to = index;
+    else runs.push({ from: index, to: index });
+  }
+  return runs;
+}
+
+function groupsOfLike(
+  rows: readonly (readonly string[])[],
+): readonly { readonly cells: readonly string[]; readonly at: readonly number[] }[] {
+  const groups = new Map<string, { cells: readonly string[]; at: number[] }>();
+  for (const [index, cells] of rows.entries()) {
+    const key = JSON.stringify(cells);
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, { cells, at: [index] });
+    else group.at.push(index);
+  }
+  return [...groups.values()];
+}
+
+function span(tags: readonly string[], say: (from: string, to: string) => string): string {
+  const [first = '', last = ''] = [tags[0], tags.at(-1)];
+  return first === last ? first : say(first, last);
+}
