@@ -120,7 +120,7 @@ describe('shipped rule sets', () => {
     expect(RULE_SETS.toSorted()).toEqual(['california', 'general', 'maine', 'maryland']);
     const rules = RULE_SETS.flatMap((name) => shippedRules(name));
     for (const rule of rules) expect(rule.source.length, rule.code).toBeGreaterThan(10);
-    expect(rules).toHaveLength(51 + 1 + 1 + 2);
+    expect(rules).toHaveLength(55 + 1 + 1 + 2);
   });
 
   test('limits as meant, in the unit of the figure', () => {
@@ -145,6 +145,9 @@ describe('shipped rule sets', () => {
     ['fall-flat', 'checks.walk.front.fall', 'ratio', 0.125 / 12, 0.0625 / 12],
     ['walk-slopes-across', 'checks.walk.front.fall', 'ratio', 0.25 / 12, 0.3 / 12],
     ['panel-long', 'joints.slabs.drive.panel-ratio', 'ratio', 1.5, 1.51],
+    ['panel-over-spacing', 'joints.slabs.drive.length-over-limit', 'ratio', 1, 1.01],
+    ['panel-corner-sharp', 'joints.slabs.drive.smallest-angle', 'deg', 60, 59],
+    ['corner-without-joint', 'joints.slabs.drive.open-corners', 'each', 0, 1],
     ['panel-large', 'joints.slabs.drive.panel-length', 'in', 180, 181],
     ['mix-weak-for-exposure', 'checks.mix.strength-shortfall', 'psi', 0, 500],
     ['air-low-for-freezing', 'checks.mix.air', 'ratio', 0.05, 0.045],
