@@ -85,7 +85,8 @@ function stopsOf(base: StripBase): readonly Stop[] {
 
 /** Through the inside and the outside corner of a turn. */
 function halvingLine(base: StripBase, alongIn: number, turnRad: number): StripLine {
-  const [across] = linesAcross(base, [alongIn]);
+  // A hair before the turn, where the line across is still that of the leg before.
+  const [across] = linesAcross(base, [alongIn * (1 - 1e-9)]);
   if (across === undefined) throw new RangeError(`no line across a strip at ${alongIn} in`);
   const middle = {
     xIn: (across.from.xIn + across.to.xIn) / 2,

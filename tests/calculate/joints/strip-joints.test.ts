@@ -76,6 +76,22 @@ describe('joints of a strip', () => {
     },
   );
 
+  // Regression: after lengths that are no whole inches the line at a turn was that of the leg after it, and
+  // the walk was cut along its middle.
+  test('after an odd length a turn is halved all the same', () => {
+    const { figures, lines } = walk(47.24409448818898, [
+      { kind: 'straight', lengthIn: 59.05511811023622 },
+      { kind: 'arc', radiusIn: 141.73228346456693, turnRad: 0.6108652381980153 },
+      { kind: 'arc', radiusIn: 141.73228346456693, turnRad: -0.6108652381980153 },
+      { kind: 'straight', lengthIn: 118.11023622047244 },
+      { kind: 'turn', turnRad: -Math.PI / 3, rounding: { how: 'parallel', setbackIn: 23.62204724409449 } },
+      { kind: 'straight', lengthIn: 157.48031496062993 },
+    ]);
+    expect(num(figures.panels)).toBe(lines.length + 1);
+    for (const line of lines) expect(lengthOf(line)).toBeLessThan(60);
+    expect(num(figures['smallest-angle'])).toBeGreaterThan(80);
+  });
+
   test('a wide strip has a joint along it too, beside those across', () => {
     const { figures, lines } = walk(180, [{ kind: 'straight', lengthIn: 240 }]);
     expect(num(figures.panels)).toBeGreaterThan(lines.length);
