@@ -383,6 +383,8 @@ export type Plan = {
   readonly crew: readonly string[];
   /** Ids of `company.trailers` that come to this job. */
   readonly trailers: readonly string[];
+  /** How many drive at once, each a truck like the company's. */
+  readonly driverCount: number;
   /** The last day on which the truck is free to haul; null where nobody said. */
   readonly haulByOn: string | null;
   /** The day of the pour, where it is not the first one that is free. */
@@ -677,6 +679,8 @@ export type Company = {
   readonly towVehicle: TowVehicle;
   readonly loadReserveLb: number;
   readonly loadingHr: number;
+  /** Dropping one trailer and taking another that is full; null where the truck waits while it is loaded. */
+  readonly swapHr: number | null;
   readonly places: Readonly<Record<string, DumpPlace>>;
   readonly suppliers: Suppliers;
   readonly forms: {

@@ -3,11 +3,11 @@ import { calcBreaking } from './breaking/index.ts';
 import { calcClearances } from './clearances/index.ts';
 import { calcConcrete } from './concrete/index.ts';
 import { calcCost } from './cost/index.ts';
-import { calcCrew, calcLaborRate } from './crew/index.ts';
+import { calcCrew, calcLaborRate, type WorkFigures } from './crew/index.ts';
 import { calcFlights } from './flights/index.ts';
 import { calcForms } from './forms/index.ts';
 import { calcGrades } from './grades/index.ts';
-import { calcHaul, type WorkingDay } from './haul/index.ts';
+import { calcHaul, type HaulResult, type WorkingDay } from './haul/index.ts';
 import type { Job, TapedShape } from './job.ts';
 import { calcJoints } from './joints/index.ts';
 import { calcLayout } from './layout/index.ts';
@@ -52,6 +52,7 @@ export function newTopics() {
     safety: remember(calcSafety),
     trailersOf: remember(trailersOf),
     tapeLimits: remember((limits: TapeLimits) => limits),
+    hauled: remember(hauled),
     workingDay: remember((day: WorkingDay) => day),
   };
 }
@@ -78,6 +79,11 @@ function shapesById(parts: ReturnType<typeof shapeParts>): Readonly<Record<strin
       return [id, { id, label, shape: parts[`${id}.shape`] as TapedShape }];
     }),
   );
+}
+
+function hauled({ total, working }: Pick<HaulResult['figures'], 'total' | 'working'>): WorkFigures['haul'] {
+  const { trips, hours } = total;
+  return working === undefined ? { trips, hours } : { trips, hours, trucks: working.trucks };
 }
 
 function trailersOf(input: { readonly all: Job['company']['trailers']; readonly ids: readonly string[] }) {

@@ -136,6 +136,8 @@ export function calcWork(job: Job, topics: Topics) {
     towVehicle: company.towVehicle,
     loadReserveLb: company.loadReserveLb,
     loadingHr: company.loadingHr,
+    swapHr: company.swapHr,
+    driverCount: plan.driverCount,
     places: company.places,
     day: topics.workingDay({
       firstOn: plan.startsOn,
@@ -153,7 +155,7 @@ export function calcWork(job: Job, topics: Topics) {
     forms: forms.figures,
     joints: joints.figures,
     concrete: concrete.figures,
-    haul: haul.figures.total,
+    haul: topics.hauled(haul.figures),
     existing: site.existing,
     hollow: site.hollow,
     oldSteps: site.oldSteps,

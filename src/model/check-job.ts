@@ -52,7 +52,18 @@ function checkPlan(finder: Finder): void {
   if (childrenOf('plan.crew', finder.origins).length === 0) finder.add('plan.crew', 'nobody-named', {});
   checkIds(finder, 'plan.crew', { thing: 'person', below: 'company.labor.people' });
   checkIds(finder, 'plan.trailers', { thing: 'trailer', below: 'company.trailers' });
+  checkDrivers(finder);
   checkHaulBy(finder);
+}
+
+/** Each driver is one of the crew and pulls a trailer of his own. */
+function checkDrivers({ origins, add }: Finder): void {
+  const drivers = Number(textAt('plan.drivers', origins) ?? '1');
+  if (!Number.isInteger(drivers)) return;
+  for (const list of ['crew', 'trailers'] as const) {
+    const count = childrenOf(`plan.${list}`, origins).length;
+    if (drivers > Math.max(1, count)) add('plan.drivers', 'too-many-drivers', { drivers, list, count });
+  }
 }
 
 /** Of dates that could be read; each other one has a problem of its own. */

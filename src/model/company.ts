@@ -30,6 +30,7 @@ export function companyOf(input: CompanySections): Company {
     towVehicle: towVehicleOf(input['tow-vehicle']),
     loadReserveLb: inCoreUnit(input['load-reserve']),
     loadingHr: inCoreUnit(input['loading-time']),
+    swapHr: inCoreUnitOrNull(input['swap-time']),
     places: placesOf(input.places),
     suppliers: suppliersOf(input.suppliers),
     forms: formsOf(input.forms),

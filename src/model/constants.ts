@@ -27,6 +27,7 @@ export const SHIPPED = {
   geotextile: false,
   minimumUsd: new Usd(0),
   mixedLoads: false,
+  driverCount: 1,
   openOn: [1, 2, 3, 4, 5, 6, 7],
   dayStartsHr: 7,
   bent: 'across-grain',
@@ -50,6 +51,7 @@ export function shippedOrigins(origins: Origins): ReadonlyMap<string, Origin> {
   add('job.stage', SHIPPED.stage);
   add('job.units', SHIPPED.units);
   add('job.rule-sets', `[${SHIPPED.ruleSets.join(', ')}]`);
+  add('plan.drivers', String(SHIPPED.driverCount));
   add('company.labor.day-starts', `${SHIPPED.dayStartsHr}:00`);
   for (const id of childrenOf('site.existing', origins)) {
     add(`site.existing.${id}.material`, SHIPPED.material);

@@ -79,6 +79,7 @@ function jobOf(id: string, sections: JobSections, company: CompanySections, rule
       startsOn: plan['starts-on'],
       crew: plan.crew,
       trailers: plan.trailers,
+      driverCount: plan.drivers ?? SHIPPED.driverCount,
       haulByOn: plan['haul-by'] ?? null,
       poursOn: plan['pours-on'] ?? null,
     },

@@ -141,6 +141,11 @@ export type ProblemParts = WithoutUnit &
     };
     readonly 'no-pace-for-chip': Nothing;
     readonly 'no-geotextile-supplier': Nothing;
+    readonly 'too-many-drivers': {
+      readonly drivers: number;
+      readonly list: 'crew' | 'trailers';
+      readonly count: number;
+    };
     readonly 'haul-by-before-start': { readonly startsOn: string };
     readonly 'lift-without-machine': Nothing;
     readonly 'machine-without-lift': { readonly machine: string };

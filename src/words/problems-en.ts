@@ -314,6 +314,10 @@ const texts: ProblemTexts = {
     'The company has no pace for chipping. Write one below production, such as chip: { pace: 8 sq ft per h, people: 1 }.',
   'no-geotextile-supplier': () =>
     'The company names nobody who sells the fabric. Write it below suppliers, such as geotextile: { label: Builders yard, phone: 555-0100, roll-width: 12 ft 6 in, roll-length: 100 ft, lap: 12 in, price: $140 per roll }.',
+  'too-many-drivers': ({ drivers, list, count }) =>
+    list === 'crew'
+      ? `${drivers} drivers, but the crew is ${count}: each driver is one of the crew. Name more people or fewer drivers.`
+      : `${drivers} drivers, but trailers that come: ${count}. Each driver pulls one of his own; name more trailers or fewer drivers.`,
   'haul-by-before-start': ({ startsOn }) =>
     `Hauling would end before the work starts (${startsOn}). Change one of the two.`,
   'lift-without-machine': () =>

@@ -55,8 +55,23 @@ export const HARD_HAUL: PlanProblem = {
     stream('asphalt', 14.3, 2_400),
     stream('soil', 26.4, 2_700),
   ],
-  base: { weightLb: 52 * TON, looseLbPerCuYd: 2_808, deliveryUsd: 110, deliveryLb: 12 * TON, roomLb: null },
-  rates: { driverUsdPerHr: 38, truckUsdPerHr: 0, truckUsdPerMi: 0.95, loadingHr: 25 / 60 },
+  base: {
+    weightLb: 52 * TON,
+    looseLbPerCuYd: 2_808,
+    usdPerLb: 19 / TON,
+    deliveryUsd: 110,
+    deliveryLb: 12 * TON,
+    roomLb: null,
+  },
+  rates: {
+    driverUsdPerHr: 38,
+    truckUsdPerHr: 0,
+    truckUsdPerMi: 0.95,
+    loadingHr: 25 / 60,
+    swapHr: null,
+    driverCount: 1,
+  },
+  mostHr: null,
 };
 
 function stream(name: PlanStream['stream'], tons: number, looseLbPerCuYd: number): PlanStream {
@@ -76,6 +91,8 @@ function place(
     surcharges: {},
     mixedLoads: false,
     sellsBase: false,
+    baseUsdPerLb: 19 / TON,
+    baseMinimumUsd: 0,
     ...rest,
   };
 }

@@ -33,7 +33,7 @@ const METRIC: Readonly<
  * Clock hours and labor hours of every task that has a quantity.
  *
  * clock = quantity / pace; labor = clock x people. Haul takes the hours that were driven, one
- * person. Bagged concrete is mixed and placed by one person at the pace of the bags, so its
+ * person a truck. Bagged concrete is mixed and placed by one person at the pace of the bags, so its
  * labor is the mixing hours and its clock is shared by the people of the row.
  */
 export function taskHours(input: {
@@ -47,7 +47,7 @@ export function taskHours(input: {
   const tasks: Partial<Record<CrewTask, TaskFigures>> = {};
   for (const task of present) {
     const quantity = input.quantities[task];
-    if (task === 'haul') tasks[task] = drivenHours(quantity, input.work.haul.hours);
+    if (task === 'haul') tasks[task] = drivenHours(quantity, input.work.haul);
     else if (task === 'place' && input.supply === 'bags') {
       const mixing = input.work.concrete.bags['mixing-hours'];
       tasks[task] = mixedHours(quantity, mixing, input.production.place.people);
@@ -102,10 +102,20 @@ function pacedHours(task: Exclude<CrewTask, 'haul'>, quantity: Figure, row: Prod
   return { figures: { quantity, 'clock-hours': clock, 'labor-hours': labor }, problems };
 }
 
-function drivenHours(quantity: Figure, hours: Figure): TaskFigures {
-  const driven = () =>
-    figure({ value: hours.value, unit: 'h', decimals: 1, formula: 'driverHr', inputs: { driverHr: hours } });
-  return { quantity, 'clock-hours': driven(), 'labor-hours': driven() };
+function drivenHours(quantity: Figure, { hours, trucks }: WorkFigures['haul']): TaskFigures {
+  const driven = { unit: 'h', decimals: 1 } as const;
+  const inputs = { driverHr: hours };
+  const labor = figure({ ...driven, value: hours.value, formula: 'driverHr', inputs });
+  const clock =
+    trucks === undefined || num(trucks) === 1
+      ? labor
+      : figure({
+          ...driven,
+          value: num(hours) / num(trucks),
+          formula: 'driverHr / trucks',
+          inputs: { ...inputs, trucks },
+        });
+  return { quantity, 'clock-hours': clock, 'labor-hours': labor };
 }
 
 function mixedHours(quantity: Figure, mixing: Figure, peopleCount: number): TaskFigures {

@@ -27,8 +27,8 @@ export type WorkFigures = {
     readonly total: { readonly needed: Figure };
     readonly bags: { readonly 'mixing-hours': Figure };
   };
-  /** Trips and driver hours. */
-  readonly haul: { readonly trips: Figure; readonly hours: Figure };
+  /** Trips, driver hours, and the trucks that drive at once; one if not given. */
+  readonly haul: { readonly trips: Figure; readonly hours: Figure; readonly trucks?: Figure };
 };
 
 export type WorkThings = {

@@ -3,11 +3,14 @@ import { COMPANY_FIGURE, type Figure, type FigureInput, figure, given, num } fro
 import type { DumpPlace, TowVehicle } from '../job.ts';
 import { haulCostUsd, truckIsByTheMile } from './trip.ts';
 
-/** What every haul of a job costs by: the truck, its driver, the time to load. */
+/** What every haul of a job costs by: trucks and drivers, the time to load and to swap trailers. */
 export type HaulRates = {
   readonly towVehicle: TowVehicle;
   readonly laborUsdPerHr: Figure;
   readonly loadingHr: number;
+  /** Null where trailers are not swapped. */
+  readonly swapHr: number | null;
+  readonly driverCount: number;
 };
 
 /** Driver, truck and fees of so many hours and miles [$]. */

@@ -4,7 +4,7 @@ import type { DumpPlace } from '../job.ts';
 import { thingNamed } from '../parts.ts';
 import type { HaulLoad } from './load-table.ts';
 import type { Plan } from './plan/index.ts';
-import { type ScheduledTrip, type TripTimes, tripTimes, type WorkingDay } from './schedule.ts';
+import { type ScheduledTrip, type TripTimes, type Trucks, tripTimes, type WorkingDay } from './schedule.ts';
 
 /** A trip with its times; `load` is null for base alone. */
 export type DrivenTrip = TripTimes & {
@@ -23,6 +23,7 @@ export function drivenTrips(
     readonly places: Readonly<Record<string, DumpPlace>>;
     readonly loadingHr: number;
     readonly day: WorkingDay;
+    readonly trucks: Trucks;
   },
 ): { readonly trips: readonly DrivenTrip[]; readonly problems: readonly CoreProblem[] } {
   const placeOf = (id: string) => thingNamed(input.places, id, 'place');
@@ -44,7 +45,7 @@ export function drivenTrips(
       })),
     ),
   ];
-  const times = tripTimes(trips, input.day);
+  const times = tripTimes(trips, input.day, input.trucks);
   const shut = new Set(trips.filter((_, index) => times[index] === null).map(({ place }) => place.id));
   return {
     trips: trips.flatMap(({ load, trailer, place }, index) => {

@@ -14,6 +14,7 @@ import type { HauledThing } from './split.ts';
 import { type HaulStreamFigures, haulStreamFigures, limitedBy } from './stream-figures.ts';
 import type { UsableTrailer } from './usable-trailer.ts';
 import { type WayFigures, wayFigures } from './way-figures.ts';
+import type { SwapFigures, WorkingFigures } from './working-figures.ts';
 
 /** The loads of a plan, with what of them is asked of other topics. */
 export type Laden = {
@@ -93,13 +94,16 @@ export type ReChalkTree = Readonly<
 >;
 
 /** Trips, hours and cost of every trailer to every place that it goes to. */
-export function waysOf(laden: Laden, rates: HaulRates): Readonly<Record<string, WayFigures>> {
+export function waysOf(
+  laden: Laden,
+  how: { readonly rates: HaulRates; readonly working: WorkingFigures | null },
+): Readonly<Record<string, WayFigures>> {
   const ids = [...new Set(laden.loads.map(wayId))];
   return Object.fromEntries(
     ids.map((id) => {
       const loads = laden.loads.filter((load) => wayId(load) === id);
       const place = thingNamed(laden.places, loads[0]?.place ?? '', 'place');
-      return [id, wayFigures(loads, place, rates)];
+      return [id, wayFigures(loads, place, how)];
     }),
   );
 }
@@ -130,13 +134,22 @@ function slabsOf(
   );
 }
 
-/** Debris and base together. */
-export function totalsOf(ways: Readonly<Record<string, WayFigures>>, base: HaulBaseFigures) {
+/** Debris and base together, with what a driver waits who swaps trailers. */
+export function totalsOf(
+  ways: Readonly<Record<string, WayFigures>>,
+  base: HaulBaseFigures,
+  swapped: SwapFigures | null,
+) {
+  const waitingHr = swapped === null ? {} : { waiting: swapped.hours };
   const sum = (
     name: 'trips' | 'hours' | 'miles',
     own: Figure,
     shown: Omit<Parameters<typeof sumFigure>[0], 'parts'>,
-  ) => sumFigure({ parts: { ...pick(ways, name), base: own }, ...shown });
+  ) =>
+    sumFigure({
+      parts: { ...pick(ways, name), base: own, ...(name === 'hours' ? waitingHr : {}) },
+      ...shown,
+    });
   const ofWays = (name: 'fees' | 'cost') =>
     Object.entries(ways).map(([id, figures]) => ({ key: inputKey(name, id, 'Usd'), input: figures[name] }));
   return {
@@ -144,7 +157,11 @@ export function totalsOf(ways: Readonly<Record<string, WayFigures>>, base: HaulB
     hours: sum('hours', base.hours, { unitSuffix: 'Hr', unit: 'h', decimals: 1 }),
     miles: sum('miles', base.miles, { unitSuffix: 'Mi', unit: 'mi', decimals: 0 }),
     fees: sumOfUsdParts(ofWays('fees')),
-    cost: sumOfUsdParts([...ofWays('cost'), { key: inputKey('cost', 'base', 'Usd'), input: base.cost }]),
+    cost: sumOfUsdParts([
+      ...ofWays('cost'),
+      { key: inputKey('cost', 'base', 'Usd'), input: base.cost },
+      ...(swapped === null ? [] : [{ key: inputKey('cost', 'waiting', 'Usd'), input: swapped.cost }]),
+    ]),
   };
 }
 

@@ -14,7 +14,7 @@ import type { HaulRates } from './cost-figures.ts';
 import { type DrivenTrip, drivenTrips } from './driven.ts';
 import { baseFrom, type ReChalkTree, reChalked, streamsOf, thingsOf, totalsOf, waysOf } from './hauled.ts';
 import { type HaulLoad, loadTable } from './load-table.ts';
-import { type Plan, plainestPlan } from './plan/index.ts';
+import { driverCount, type Plan, plainestPlan, swapSavesHr } from './plan/index.ts';
 import { planProblem } from './plan-problem.ts';
 import { haulProblems } from './problems.ts';
 import type { ReChalkRow } from './re-chalk.ts';
@@ -24,6 +24,7 @@ import type { Limit } from './trailer.ts';
 import { type TrailerFigures, trailerFigures } from './trailer-figures.ts';
 import type { WayFigures } from './way-figures.ts';
 import type { Planned } from './why.ts';
+import { type WorkingFigures, workingFigures } from './working-figures.ts';
 
 export type { HaulBaseFigures } from './base-figures.ts';
 export { CHALK_STEPS, type ChalkSteps } from './chalk-steps.ts';
@@ -55,6 +56,7 @@ export type { TrailerFigures } from './trailer-figures.ts';
 export { roundTripCount, tripHr } from './trip.ts';
 export type { WayFigures } from './way-figures.ts';
 export { type HaulWhyFigures, haulWhy } from './why.ts';
+export { loaderSets, type WorkingFigures } from './working-figures.ts';
 
 export type HaulFigures = {
   readonly trailers: Readonly<Record<string, TrailerFigures>>;
@@ -65,6 +67,8 @@ export type HaulFigures = {
   /** By existing thing, by the trailer it rides on, then by thickness. */
   readonly 're-chalk': ReChalkTree;
   readonly base: HaulBaseFigures;
+  /** Only where something is hauled. */
+  readonly working?: WorkingFigures;
   /** Debris and base together; what a supplier asks for a delivery is not in it. */
   readonly total: {
     readonly trips: Figure;
@@ -115,6 +119,8 @@ export type HaulInput = {
   readonly towVehicle: TowVehicle;
   readonly loadReserveLb: number;
   readonly loadingHr: number;
+  readonly swapHr: number | null;
+  readonly driverCount: number;
   readonly places: Readonly<Record<string, DumpPlace>>;
   readonly day: WorkingDay;
   readonly laborUsdPerHr: Figure;
@@ -172,7 +178,8 @@ export function calcHaul(input: HaulInput): HaulResult {
   const laden = { ...input, loads, trailers: byId };
   const streams = streamsOf(laden, going);
   const chalked = reChalked(laden);
-  const ways = waysOf(laden, rates);
+  const working = workingFigures({ problem, loads, places: input.places, rates });
+  const ways = waysOf(laden, { rates, working });
   const base = haulBaseFigures({
     plan: plan ?? NOTHING,
     loads,
@@ -182,7 +189,11 @@ export function calcHaul(input: HaulInput): HaulResult {
     rates,
   });
 
-  const driven = drivenTrips(loads, plan ?? NOTHING, input);
+  const trucks = {
+    count: driverCount(problem),
+    swapHr: swapSavesHr(problem) > 0 ? input.swapHr : null,
+  };
+  const driven = drivenTrips(loads, plan ?? NOTHING, { ...input, trucks });
 
   return {
     figures: {
@@ -191,7 +202,8 @@ export function calcHaul(input: HaulInput): HaulResult {
       ways,
       're-chalk': chalked.figures,
       base,
-      total: totalsOf(ways, base),
+      ...(working === null ? {} : { working }),
+      total: totalsOf(ways, base, working?.swapped ?? null),
     },
     data: {
       loads,

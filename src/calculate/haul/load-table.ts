@@ -1,8 +1,17 @@
 import type { Decimal } from 'decimal.js';
 import type { DumpPlace, Stream } from '../job.ts';
 import { thingNamed } from '../parts.ts';
+import { alternating } from './alternate.ts';
 import { type BaseBrought, baseBrought } from './base-brought.ts';
-import { emptyLoad, type Plan, type PlannedTrips, type PlanProblem, type SharedLoad } from './plan/index.ts';
+import {
+  driverCount,
+  emptyLoad,
+  type Plan,
+  type PlannedTrips,
+  type PlanProblem,
+  type SharedLoad,
+  swapSavesHr,
+} from './plan/index.ts';
 import { shareOutLb } from './share-out.ts';
 import { areaOf, type HauledThing, inOrder, inProportion, type LoadPart, type LoadPiece } from './split.ts';
 import { ticketUsd } from './ticket.ts';
@@ -51,6 +60,7 @@ const NOISE_RATIO = 1e-6;
 /**
  * The trips with debris in order: stream by stream, a shared load after the last of its streams, and
  * those that bring base back after those of the same kind that do not, when the ground is nearest to ready.
+ * Where trailers are swapped, those of different trailers take turns.
  */
 export function loadTable(plan: Plan, setting: LoadSetting): readonly HaulLoad[] {
   const rests = new Map<SharedLoad, { readonly stream: Stream; readonly part: LoadPart }[]>();
@@ -65,10 +75,16 @@ export function loadTable(plan: Plan, setting: LoadSetting): readonly HaulLoad[]
     });
     return [...loads, ...shared.flatMap((load) => closedBy(stream, load, rest, rests))];
   });
-  const driven = baseOnTheLast(laden, setting);
+  const inTurn = isInTurn(setting.problem) ? alternating(laden) : laden;
+  const driven = baseOnTheLast(inTurn, setting);
   const backOn = driven.filter(({ withBase }) => withBase).map(({ trailer }) => trailer);
   const brought = baseBrought(plan, setting.problem, backOn);
   return driven.map((load, index) => named(load, index, { ...setting, brought }));
+}
+
+/** Where trailers are swapped or trucks take turns. */
+function isInTurn(problem: PlanProblem): boolean {
+  return swapSavesHr(problem) > 0 || driverCount(problem) > 1;
 }
 
 /** What of a stream is on each of its loads, and last on the one it shares. */

@@ -44,7 +44,10 @@ export function planProblem(setting: HaulSetting): PlanProblem {
       truckUsdPerHr: byTheMile ? 0 : truckUsd,
       truckUsdPerMi: byTheMile ? truckUsd : 0,
       loadingHr: rates.loadingHr,
+      swapHr: rates.swapHr,
+      driverCount: rates.driverCount,
     },
+    mostHr: null,
   };
 }
 
@@ -68,6 +71,8 @@ function planPlace(place: DumpPlace): PlanPlace {
     driveHr: place.driveHr,
     turnHr: place.turnHr,
     sellsBase: place.sellsBase,
+    baseUsdPerLb: 0,
+    baseMinimumUsd: 0,
   };
 }
 
@@ -86,6 +91,7 @@ function planBase({ base, supplier, baseRoomLb }: HaulSetting): PlanBase | null 
   return {
     weightLb: orderLb,
     looseLbPerCuYd: lbPerCuFtToLbPerCuYd(num(base.total['loose-unit-weight'])),
+    usdPerLb: 0,
     deliveryUsd: supplier.deliveryUsd.toNumber(),
     deliveryLb: tonToLb(supplier.deliveryTon),
     roomLb: baseRoomLb,

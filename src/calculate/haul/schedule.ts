@@ -13,8 +13,9 @@ export type ScheduledTrip = {
 /** When a trip is driven, in hours from midnight. */
 export type TripTimes = {
   readonly on: string;
-  /** Loading starts. */
-  readonly startsHr: number;
+  /** Loading starts; null where it was filled the evening before. */
+  readonly startsHr: number | null;
+  readonly leavesHr: number;
   readonly arrivesHr: number;
   readonly backHr: number;
 };
@@ -26,50 +27,138 @@ export type WorkingDay = {
   readonly lengthHr: number;
 };
 
+/** Who drives, with one loader. */
+export type Trucks = {
+  readonly count: number;
+  /** One truck drops a trailer and takes another that is full; null where trailers stay hitched [h]. */
+  readonly swapHr: number | null;
+};
+
+type Truck = { readonly freeHr: number; readonly trailer: string | null };
+/** Where everything stands on one day. */
+type State = {
+  readonly on: string;
+  readonly trucks: readonly Truck[];
+  readonly loaderFreeHr: number;
+  /** When each trailer was dropped, those that were today. */
+  readonly droppedHr: Readonly<Record<string, number>>;
+};
+type Driven = { readonly times: TripTimes; readonly after: State };
+
 /** Ten years of days on which a place is closed: it is never open. */
 const MOST_DAYS = 3650;
 /** Hours that are nothing but the noise of floating point. */
 const NOISE_HR = 1e-9;
 
 /**
- * One truck and its driver, one trip after the other in their order. A trip is begun where it is back
- * within the working day and is at the gate before the last load; else on the next workday on which the
- * place is open. A trip longer than a day is begun in the morning.
+ * Trips in their order, filled by one loader one after the other, each driven by the truck that has its
+ * trailer or else is free first. A trip is begun where it is back within the working day and is at the
+ * gate before the last load; else on the next workday on which the place is open. A trip longer than a
+ * day is begun in the morning.
  *
  * @returns Of each trip; null where the place lets nobody in who leaves in the morning.
  */
-export function tripTimes(trips: readonly ScheduledTrip[], day: WorkingDay): readonly (TripTimes | null)[] {
-  let on = day.firstOn;
-  let freeHr = day.startsHr;
+export function tripTimes(
+  trips: readonly ScheduledTrip[],
+  day: WorkingDay,
+  trucks: Trucks = { count: 1, swapHr: null },
+): readonly (TripTimes | null)[] {
+  let state = morning(
+    day.firstOn,
+    day,
+    Array.from({ length: trucks.count }, () => null),
+  );
   return trips.map((trip) => {
-    const today = timesFrom(freeHr, on, trip);
-    if (isIn(today, trip, day)) {
-      freeHr = today.backHr;
-      return today;
-    }
-    const isFresh = freeHr === day.startsHr;
-    const nextOn = isFresh && isOpenOn(on, trip) ? on : nextOpenOn(on, trip);
-    if (nextOn === null) return null;
-    const fresh = timesFrom(day.startsHr, nextOn, trip);
-    if (isLate(fresh, trip)) return null;
-    on = nextOn;
-    freeHr = fresh.backHr;
-    return fresh;
+    const driven = today(trip, state, { day, trucks }) ?? later(trip, state, { day, trucks });
+    if (driven === null) return null;
+    state = driven.after;
+    return driven.times;
   });
 }
 
-function timesFrom(freeHr: number, on: string, { place, loadingHr, withBase }: ScheduledTrip): TripTimes {
-  const openHr = place.open?.fromHr ?? 0;
-  const startsHr = Math.max(freeHr, openHr - loadingHr - place.driveHr);
-  const arrivesHr = startsHr + loadingHr + place.driveHr;
-  const backHr = arrivesHr + place.turnHr * (withBase && loadingHr > 0 ? 2 : 1) + place.driveHr;
-  return { on, startsHr, arrivesHr, backHr };
+type Setting = { readonly day: WorkingDay; readonly trucks: Trucks };
+
+function morning(on: string, { startsHr }: WorkingDay, hitched: readonly (string | null)[]): State {
+  const trucks = hitched.map((trailer) => ({ freeHr: startsHr, trailer }));
+  return { on, trucks, loaderFreeHr: startsHr, droppedHr: {} };
 }
 
-function isIn(times: TripTimes, trip: ScheduledTrip, day: WorkingDay): boolean {
-  return (
-    isOpenOn(times.on, trip) && !isLate(times, trip) && times.backHr <= day.startsHr + day.lengthHr + NOISE_HR
+function today(trip: ScheduledTrip, state: State, setting: Setting): Driven | null {
+  const driven = drive(trip, state, setting);
+  const { day } = setting;
+  const isIn =
+    isOpenOn(state.on, trip) &&
+    !isLate(driven.times, trip) &&
+    driven.times.backHr <= day.startsHr + day.lengthHr + NOISE_HR;
+  return isIn ? driven : null;
+}
+
+function later(trip: ScheduledTrip, state: State, setting: Setting): Driven | null {
+  const { day } = setting;
+  const isFresh = state.trucks.every(({ freeHr }) => freeHr === day.startsHr);
+  const on = isFresh && isOpenOn(state.on, trip) ? state.on : nextOpenOn(state.on, trip);
+  if (on === null) return null;
+  const isFilled = on !== state.on && isFilledBy(day.startsHr + day.lengthHr, trip, state, setting);
+  const hitched = state.trucks.map(({ trailer }) => trailer);
+  const driven = drive(trip, morning(on, day, hitched), setting, isFilled);
+  return isLate(driven.times, trip) ? null : driven;
+}
+
+/** Whether a trailer that stands there is full before the evening. */
+function isFilledBy(eveningHr: number, trip: ScheduledTrip, state: State, { day, trucks }: Setting): boolean {
+  if (trucks.swapHr === null || isHitched(trip, state)) return false;
+  return fillFromHr(trip, state, day) + trip.loadingHr <= eveningHr + NOISE_HR;
+}
+
+function isHitched({ trailer }: ScheduledTrip, { trucks }: State): boolean {
+  return trucks.some((truck) => truck.trailer === trailer);
+}
+
+/** A trailer that stands there is filled as soon as the loader is free. */
+function fillFromHr({ trailer }: ScheduledTrip, state: State, day: WorkingDay): number {
+  return Math.max(state.loaderFreeHr, state.droppedHr[trailer] ?? day.startsHr);
+}
+
+function drive(trip: ScheduledTrip, state: State, setting: Setting, isFilled = false): Driven {
+  const { place, trailer, loadingHr, withBase } = trip;
+  const { day, trucks } = setting;
+  const [truck, index] = truckFor(trip, state);
+  const swaps =
+    trucks.swapHr !== null && truck.trailer !== null && truck.trailer !== trailer && loadingHr > 0;
+  const openHr = place.open?.fromHr ?? 0;
+  const waitsHr = openHr - place.driveHr - loadingHr;
+  const startsHr = swaps
+    ? fillFromHr(trip, state, day)
+    : Math.max(truck.freeHr, loadingHr > 0 ? state.loaderFreeHr : 0, waitsHr);
+  const filledHr = isFilled ? day.startsHr : startsHr + loadingHr;
+  const leavesHr = Math.max(
+    swaps ? Math.max(filledHr, truck.freeHr) + (trucks.swapHr ?? 0) : filledHr,
+    openHr - place.driveHr,
   );
+  const arrivesHr = leavesHr + place.driveHr;
+  const backHr = arrivesHr + place.turnHr * (withBase && loadingHr > 0 ? 2 : 1) + place.driveHr;
+  return {
+    times: { on: state.on, startsHr: isFilled ? null : startsHr, leavesHr, arrivesHr, backHr },
+    after: {
+      on: state.on,
+      trucks: state.trucks.map((one, at) => (at === index ? { freeHr: backHr, trailer } : one)),
+      loaderFreeHr: loadingHr > 0 ? Math.max(state.loaderFreeHr, filledHr) : state.loaderFreeHr,
+      droppedHr: swaps ? { ...state.droppedHr, [truck.trailer ?? '']: leavesHr } : state.droppedHr,
+    },
+  };
+}
+
+/** The truck that has the trailer, or else the first that is free; its place among the trucks. */
+function truckFor({ trailer }: ScheduledTrip, { trucks }: State): readonly [Truck, number] {
+  const hitched = trucks.findIndex((truck) => truck.trailer === trailer);
+  const first = trucks.reduce(
+    (best, { freeHr }, at) => (freeHr < (trucks[best]?.freeHr ?? Number.POSITIVE_INFINITY) ? at : best),
+    0,
+  );
+  const index = hitched >= 0 ? hitched : first;
+  const truck = trucks[index];
+  if (truck === undefined) throw new RangeError('there is no truck');
+  return [truck, index];
 }
 
 function isLate({ arrivesHr }: TripTimes, { place }: ScheduledTrip): boolean {

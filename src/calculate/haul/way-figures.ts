@@ -5,6 +5,7 @@ import {
   type FigureInput,
   type FigureUnit,
   figure,
+  type Given,
   given,
   num,
 } from '../figure.ts';
@@ -12,6 +13,7 @@ import type { DumpPlace } from '../job.ts';
 import { type HaulRates, haulCostFigure, placeInputs } from './cost-figures.ts';
 import type { HaulLoad } from './load-table.ts';
 import { tripHr } from './trip.ts';
+import type { WorkingFigures } from './working-figures.ts';
 
 /** All trips of one trailer to one place. */
 export type WayFigures = {
@@ -31,7 +33,11 @@ export type WayFigures = {
 };
 
 /** What the trips of one trailer to one place take and cost. */
-export function wayFigures(loads: readonly HaulLoad[], place: DumpPlace, rates: HaulRates): WayFigures {
+export function wayFigures(
+  loads: readonly HaulLoad[],
+  place: DumpPlace,
+  { rates, working }: { readonly rates: HaulRates; readonly working: WorkingFigures | null },
+): WayFigures {
   const { driveHr, turnHr, distanceMi } = placeInputs(place);
   const loadingHr = given('company.loading-time', rates.loadingHr, 'h');
   const trips = planned(loads.length, 'trips of this trailer to this place, of the plan that costs least');
@@ -39,27 +45,22 @@ export function wayFigures(loads: readonly HaulLoad[], place: DumpPlace, rates: 
     loads.filter(({ returns }) => returns === 'base').length,
     'trips of these on which base rides back, of the plan that costs least',
   );
+  const spared = working?.swapped?.spared;
+  const cycleHr = tripHr({
+    loadingHr: rates.loadingHr,
+    outHr: place.driveHr,
+    turnHr: place.turnHr,
+    backHr: place.driveHr,
+  });
   const cycle = figure({
-    value: tripHr({
-      loadingHr: rates.loadingHr,
-      outHr: place.driveHr,
-      turnHr: place.turnHr,
-      backHr: place.driveHr,
-    }),
+    value: spared === undefined ? cycleHr : cycleHr - num(spared),
     unit: 'h',
     decimals: 2,
-    formula: 'loadingHr + driveHr + turnHr + driveHr',
-    inputs: { loadingHr, driveHr, turnHr },
+    formula: `loadingHr + driveHr + turnHr + driveHr${spared === undefined ? '' : ' - sparedHr'}`,
+    inputs: { loadingHr, driveHr, turnHr, ...(spared === undefined ? {} : { sparedHr: spared }) },
     source: COMPANY_FIGURE,
   });
-  const hours = figure({
-    value: num(trips) * num(cycle) + num(withBase) * place.turnHr,
-    unit: 'h',
-    decimals: 1,
-    formula: 'trips * cycleHr + withBase * turnHr',
-    inputs: { trips, cycleHr: cycle, withBase, turnHr },
-    source: COMPANY_FIGURE,
-  });
+  const hours = hoursFigure({ trips, withBase, cycle, turnHr, loadingHr }, working);
   const miles = figure({
     value: num(trips) * 2 * place.distanceMi,
     unit: 'mi',
@@ -78,6 +79,40 @@ export function wayFigures(loads: readonly HaulLoad[], place: DumpPlace, rates: 
     fees,
     cost: haulCostFigure({ hours, miles, fee: fees }, rates),
   };
+}
+
+/** Where several trucks wait for one loader, none has a load sooner than it has filled one for each. */
+function hoursFigure(
+  made: {
+    readonly trips: Figure;
+    readonly withBase: Figure;
+    readonly cycle: Figure;
+    readonly turnHr: Given;
+    readonly loadingHr: Given;
+  },
+  working: WorkingFigures | null,
+): Figure {
+  const { trips, withBase, cycle, turnHr, loadingHr } = made;
+  const shown = { unit: 'h', decimals: 1, source: COMPANY_FIGURE } as const;
+  const inputs = { trips, cycleHr: cycle, withBase, turnHr };
+  if (working === null || num(working.trucks) === 1)
+    return figure({
+      ...shown,
+      value: num(trips) * num(cycle) + num(withBase) * Number(turnHr.value),
+      formula: 'trips * cycleHr + withBase * turnHr',
+      inputs,
+    });
+  const { trucks } = working;
+  const turnsHr = num(trucks) * Number(loadingHr.value);
+  return figure({
+    ...shown,
+    value:
+      (num(trips) - num(withBase)) * Math.max(num(cycle), turnsHr) +
+      num(withBase) * Math.max(num(cycle) + Number(turnHr.value), turnsHr),
+    formula:
+      '(trips - withBase) * max(cycleHr, trucks * loadingHr) + withBase * max(cycleHr + turnHr, trucks * loadingHr)',
+    inputs: { ...inputs, trucks, loadingHr },
+  });
 }
 
 function planned(value: number, method: string): Figure {

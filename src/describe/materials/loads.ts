@@ -8,7 +8,7 @@ import { row, tableOrNull, totalRow } from '../parts/tables.ts';
 import { type TableView, WRITE_LINE } from '../views.ts';
 import { type LoadRow, loadRows } from './load-rows.ts';
 import type { Made } from './made.ts';
-import { paceNote } from './trips.ts';
+import { paceNotes } from './trips.ts';
 
 type Column = {
   readonly heading: string;
@@ -81,7 +81,7 @@ export function loadNotes(made: Made): readonly string[] {
       ? [say.delivered(show.tons(results.haul.data.deliveredLb), num(base.deliveries))]
       : []),
     ...(baseLoads > 0 ? [say.base(baseLoads, num(base.paired))] : []),
-    ...paceNote(made),
+    ...paceNotes(made),
     ...assumedNotes(made),
     say.weigh,
     say.tarp,

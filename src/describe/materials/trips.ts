@@ -1,5 +1,6 @@
 import type { Decimal } from 'decimal.js';
 import { num } from '../../calculate/figure.ts';
+import { loaderSets, type WorkingFigures } from '../../calculate/haul/index.ts';
 import type { JobResults } from '../../calculate/index.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import { formatMoney } from '../../units/index.ts';
@@ -17,6 +18,7 @@ type TripRow = {
   readonly trailer: string;
   readonly place: string;
   readonly starts: string;
+  readonly leaves: string;
   readonly arrives: string;
   readonly back: string;
   /** Null where nothing is dumped. */
@@ -28,16 +30,19 @@ function tripRows({ job, results, show, words }: Made): readonly TripRow[] {
   const say = words.materials.trips;
   const clock = (timeHr: number) => clockWords(timeHr, job.unitSystem, words);
   const numberOf = (name: string) => results.haul.data.loads.findIndex((load) => load.name === name) + 1;
-  return results.haul.data.trips.map(({ on, load, trailer, place, startsHr, arrivesHr, backHr }) => ({
-    day: showDate(on, words.common),
-    load: load === null ? say.baseOnly : show.count(numberOf(load)),
-    trailer: thingNamed(job.company.trailers, trailer, 'trailer').label,
-    place: thingNamed(job.company.places, place, 'place').label,
-    starts: clock(startsHr),
-    arrives: clock(arrivesHr),
-    back: clock(backHr),
-    ...feeOf(load, results),
-  }));
+  return results.haul.data.trips.map(
+    ({ on, load, trailer, place, startsHr, leavesHr, arrivesHr, backHr }) => ({
+      day: showDate(on, words.common),
+      load: load === null ? say.baseOnly : show.count(numberOf(load)),
+      trailer: thingNamed(job.company.trailers, trailer, 'trailer').label,
+      place: thingNamed(job.company.places, place, 'place').label,
+      starts: startsHr === null ? say.filledBefore : clock(startsHr),
+      leaves: clock(leavesHr),
+      arrives: clock(arrivesHr),
+      back: clock(backHr),
+      ...feeOf(load, results),
+    }),
+  );
 }
 
 function feeOf(name: string | null, { haul }: JobResults): Pick<TripRow, 'feeUsd' | 'fee'> {
@@ -58,6 +63,7 @@ export function tripsTable(made: Made): TableView | null {
       trip.trailer,
       trip.place,
       trip.starts,
+      trip.leaves,
       trip.arrives,
       trip.back,
       trip.fee,
@@ -71,22 +77,36 @@ export function tripsTable(made: Made): TableView | null {
     '',
     '',
     '',
+    '',
     showFigure(made.results.haul.figures.total.fees),
   );
   return tableOrNull(
-    say.caption,
+    captionOf(made),
     [
       start(say.day),
       end(say.load),
       start(say.trailer),
       start(say.place),
       end(say.starts),
+      end(say.leaves),
       end(say.arrives),
       end(say.back),
       end(say.fee),
     ],
     rows.length === 0 ? [] : [...rows, totals],
   );
+}
+
+function captionOf({ results, words }: Made): string {
+  const say = words.materials.trips;
+  const { working } = results.haul.figures;
+  if (working === undefined) return say.caption;
+  const trucks = num(working.trucks);
+  return trucks > 1
+    ? say.captionTrucks(trucks)
+    : working.swapped === undefined
+      ? say.caption
+      : say.captionSwapped;
 }
 
 export function tripsSheet(made: Made): SpreadsheetView | null {
@@ -99,6 +119,7 @@ export function tripsSheet(made: Made): SpreadsheetView | null {
       { heading: say.trailer, cell: ({ trailer }) => trailer },
       { heading: say.place, cell: ({ place }) => place },
       { heading: say.starts, cell: ({ starts }) => starts },
+      { heading: say.leaves, cell: ({ leaves }) => leaves },
       { heading: say.arrives, cell: ({ arrives }) => arrives },
       { heading: say.back, cell: ({ back }) => back },
       { heading: asNumber.fee, cell: ({ feeUsd }) => feeUsd },
@@ -108,17 +129,40 @@ export function tripsSheet(made: Made): SpreadsheetView | null {
   });
 }
 
-/** What sets the pace of the day, breaking out or the truck; nothing where one of them has nothing to do. */
-export function paceNote({ results, show, words }: Made): readonly string[] {
-  const { tasks } = results.crew.figures;
-  const clockHr = (task: 'break-out' | 'break-out-by-hand' | 'saw-and-lift') => {
-    const figures = tasks[task];
-    return figures === undefined ? 0 : num(figures['clock-hours']);
-  };
-  const breakingHr = clockHr('break-out') + clockHr('break-out-by-hand') + clockHr('saw-and-lift');
-  const haulingHr = num(results.haul.figures.total.hours);
-  if (breakingHr === 0 || haulingHr === 0) return [];
+/** What sets the pace of the day: breaking out, the loader or the trucks; nothing where nothing is hauled. */
+export function paceNotes(made: Made): readonly string[] {
+  const { results, show, words } = made;
+  const { working, total } = results.haul.figures;
+  if (working === undefined) return [];
   const say = words.materials.loadNotes;
+  const breakingHr = brokenOutHr(results);
+  const haulingHr = num(total.hours) / num(working.trucks);
   const hours = [show.hours(breakingHr), show.hours(haulingHr)] as const;
-  return [breakingHr > haulingHr ? say.breakingSets(...hours) : say.truckSets(...hours)];
+  const breaking = breakingHr > haulingHr ? say.breakingSets(...hours) : say.truckSets(...hours);
+  return [...(breakingHr === 0 ? [] : [breaking]), ...cycleNotes(made, working)];
+}
+
+/** Loader against trucks; where one truck waits while it is loaded the two take turns. */
+function cycleNotes({ show, words }: Made, working: WorkingFigures): readonly string[] {
+  const say = words.materials.loadNotes;
+  const cycles = [
+    show.minutes(num(working['loader-cycle'])),
+    show.minutes(num(working['truck-cycle'])),
+  ] as const;
+  const trucks = num(working.trucks);
+  if (working.swapped === undefined && trucks === 1) return [say.truckWaits(...cycles)];
+  const sets = loaderSets(working) ? say.loaderIsSlower : say.truckIsSlower;
+  return [
+    sets(...cycles),
+    ...(working.swapped === undefined
+      ? []
+      : [say.swapped(show.minutes(num(working.swapped.spared)), show.count(num(working.swapped.waits)))]),
+  ];
+}
+
+function brokenOutHr({ crew }: JobResults): number {
+  return (['break-out', 'break-out-by-hand', 'saw-and-lift'] as const).reduce((sum, task) => {
+    const figures = crew.figures.tasks[task];
+    return figures === undefined ? sum : sum + num(figures['clock-hours']);
+  }, 0);
 }

@@ -55,6 +55,8 @@ export type Show = {
   readonly distance: (distanceMi: number) => PublicText;
   readonly percent: (ratio: number) => PublicText;
   readonly hours: (timeHr: number) => PublicText;
+  /** In whole minutes. */
+  readonly minutes: (timeHr: number) => PublicText;
   readonly count: (count: number) => PublicText;
 };
 
@@ -64,6 +66,7 @@ const either = {
   percent: (ratio: number) =>
     shown(`${formatNumber(ratio * 100, Number.isInteger(round9(ratio * 100)) ? 0 : 1)} %`),
   hours: (timeHr: number) => shown(`${formatNumber(timeHr, 1)} h`),
+  minutes: (timeHr: number) => shown(`${formatNumber(timeHr * 60, 0)} min`),
   count: (count: number) => shown(formatNumber(count, 0)),
 };
 

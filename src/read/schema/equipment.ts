@@ -110,6 +110,14 @@ export const loadingTimeSection = lazily(() =>
   duration({ ...FROM_ZERO, most: '24 h' }, 'Loading one trailer.', '25 min'),
 );
 
+export const swapTimeSection = lazily(() =>
+  duration(
+    { ...FROM_ZERO, most: '4 h' },
+    'Dropping one trailer to be filled and taking another that is full; where it is given, one truck works so with two trailers or more.',
+    '8 min',
+  ),
+);
+
 const formStrip = () =>
   thing('form-strip', {
     thickness: length({ ...ABOVE_ZERO, most: '3/4 in' }, 'How thick it is.', '1/4 in'),

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { lazily } from './leaf.ts';
-import { date } from './quantities.ts';
+import { count, date } from './quantities.ts';
 import { reference, thing } from './shape.ts';
 
 /** When, and with whom and what. */
@@ -13,6 +13,11 @@ export const planSection = lazily(() =>
     trailers: z
       .array(reference('Id of a trailer of the company.', 'long-box'))
       .meta({ description: 'Which trailers come.', examples: [['long-box']] }),
+    drivers: count(
+      { least: 1, most: 6 },
+      'How many drive at once, each a truck like yours; 1 if not given.',
+      '1',
+    ).optional(),
     'haul-by': date(
       'Last day on which the truck is free to haul; a later trip is a finding.',
       '2026-05-06',

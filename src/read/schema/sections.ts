@@ -14,6 +14,7 @@ import {
   machinesSection,
   type SafetySection,
   safetySection,
+  swapTimeSection,
   type TowVehicleSection,
   type TrailersSection,
   towVehicleSection,
@@ -51,6 +52,7 @@ export type CompanySections = {
   readonly 'tow-vehicle': TowVehicleSection;
   readonly 'load-reserve': Quantity<'weight'>;
   readonly 'loading-time': Quantity<'duration'>;
+  readonly 'swap-time': Quantity<'duration'> | undefined;
   readonly forms: FormsSection;
   readonly places: PlacesSection;
   readonly suppliers: SuppliersSection;
@@ -86,6 +88,7 @@ export const COMPANY_SECTIONS: { readonly [K in keyof CompanySections]: Section 
   'tow-vehicle': required(towVehicleSection),
   'load-reserve': required(loadReserveSection),
   'loading-time': required(loadingTimeSection),
+  'swap-time': optional(swapTimeSection),
   forms: required(formsSection),
   places: required(placesSection),
   suppliers: required(suppliersSection),

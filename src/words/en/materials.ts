@@ -77,6 +77,14 @@ export const materials = {
       `Breaking out takes ${breaking}, the truck ${hauling}: breaking out sets the day.`,
     truckSets: (breaking: string, hauling: string) =>
       `Breaking out takes ${breaking}, the truck ${hauling}: the truck sets the day.`,
+    truckWaits: (loading: string, cycle: string) =>
+      `The truck waits ${loading} while it is loaded; a load takes it ${cycle} in all, on average.`,
+    loaderIsSlower: (loader: string, truck: string) =>
+      `Filling a load takes the loader ${loader}, the trucks could take one each ${truck}: the loader sets the day.`,
+    truckIsSlower: (loader: string, truck: string) =>
+      `Filling a load takes the loader ${loader}, the trucks take one each ${truck}: the trucks set the day.`,
+    swapped: (spared: string, waits: string) =>
+      `Drop the empty trailer to be filled and take the full one: each time that spares ${spared} of waiting. Loads that are waited for all the same: ${waits}.`,
     tarp: 'Tarp every load: nothing may spill, blow or fall from it (49 CFR 392.9 and 393.100, from memory).',
     rated: (truck: string, trailer: string, rating: string) =>
       `${truck} with ${trailer}: rated ${rating} together.`,
@@ -85,11 +93,15 @@ export const materials = {
   },
   trips: {
     caption: 'Trips by day, one truck and its driver',
+    captionTrucks: (trucks: number) => `Trips by day, ${trucks} trucks with a driver each and one loader`,
+    captionSwapped: 'Trips by day, one truck; one trailer is filled while it is away with another',
+    filledBefore: 'the day before',
     day: 'Day',
     load: 'Load',
     trailer: 'Trailer',
     place: 'Place',
     starts: 'Loading from',
+    leaves: 'Leaves',
     arrives: 'At the gate',
     back: 'Back',
     fee: 'Fee',

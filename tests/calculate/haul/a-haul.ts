@@ -188,7 +188,15 @@ export function haul(
   } & Partial<
     Pick<
       HaulInput,
-      'baseSupplier' | 'baseRoomLb' | 'day' | 'towVehicle' | 'loadReserveLb' | 'loadingHr' | 'chalk'
+      | 'baseSupplier'
+      | 'baseRoomLb'
+      | 'day'
+      | 'towVehicle'
+      | 'loadReserveLb'
+      | 'loadingHr'
+      | 'swapHr'
+      | 'driverCount'
+      | 'chalk'
     >
   > = {},
 ): HaulResult {
@@ -207,6 +215,8 @@ export function haul(
     towVehicle: made.towVehicle ?? aTruck(),
     loadReserveLb: made.loadReserveLb ?? 0,
     loadingHr: made.loadingHr ?? 0.4,
+    swapHr: made.swapHr ?? null,
+    driverCount: made.driverCount ?? 1,
     places: byId(places),
     day: made.day ?? { firstOn: '2026-05-04', startsHr: 7, lengthHr: 8 },
     laborUsdPerHr: figure({

@@ -30,7 +30,7 @@ describe('when the trips are driven', () => {
       Array.from({ length: 6 }, () => aTrip()),
       DAY,
     );
-    expect(times[0]).toEqual({ on: '2026-05-07', startsHr: 7, arrivesHr: 8, backHr: 8.75 });
+    expect(times[0]).toEqual({ on: '2026-05-07', startsHr: 7, leavesHr: 7.5, arrivesHr: 8, backHr: 8.75 });
     // The fourth is back at 14:00, a fifth would be at 15:45.
     expect(times.map((trip) => trip?.on)).toEqual([
       ...Array.from({ length: 4 }, () => '2026-05-07'),
@@ -85,5 +85,69 @@ describe('when the trips are driven', () => {
   test('a Saturday is no workday, whatever the place says', () => {
     const saturday = aTrip({}, { openOn: [6] });
     expect(tripTimes([saturday], DAY)).toEqual([null]);
+  });
+});
+
+describe('one truck that drops a trailer to be filled and takes the full one', () => {
+  const swapping = { count: 1, swapHr: 0.1 };
+  const inTurn = (count: number, loadingHr = 0.5) =>
+    Array.from({ length: count }, (_, index) => aTrip({ trailer: index % 2 === 0 ? 'a' : 'b', loadingHr }));
+
+  // Away 1.25 h: longer than the loading, so that each trip after the first takes 0.1 + 1.25 h.
+  test('it waits for the first load alone; the truck sets the pace', () => {
+    const times = tripTimes(inTurn(3), DAY, swapping);
+    expect(times.map((trip) => trip?.leavesHr)).toEqual([7.5, 7.5 + 1.35, 7.5 + 2 * 1.35]);
+    // The second is filled as soon as the loader has filled the first.
+    expect(times.map((trip) => trip?.startsHr)).toEqual([7, 7.5, 7.5 + 1.35]);
+    expect(times.at(-1)?.backHr).toBeCloseTo(7.5 + 2 * 1.35 + 1.25, 9);
+  });
+
+  // Filling takes 2 h: the next one leaves 2 h after the last one left, and the swap.
+  test('a loader that takes longer than the trip sets the pace', () => {
+    const leaves = tripTimes(inTurn(3, 2), { ...DAY, lengthHr: 12 }, swapping).map((trip) => trip?.leavesHr);
+    expect(leaves[0]).toBe(9);
+    expect(leaves[1]).toBeCloseTo(9 + 2 + 0.1, 9);
+    expect(leaves[2]).toBeCloseTo(9 + 2 * (2 + 0.1), 9);
+  });
+
+  test('on the same trailer again it waits as ever', () => {
+    const [, second] = tripTimes([aTrip(), aTrip()], DAY, swapping);
+    expect([second?.startsHr, second?.leavesHr]).toEqual([8.75, 9.25]);
+  });
+
+  test('what is put off to the next day was filled the evening before', () => {
+    const [first, second] = tripTimes(inTurn(2), { ...DAY, lengthHr: 2 }, swapping);
+    expect(first?.backHr).toBe(8.75);
+    expect(second).toMatchObject({ on: '2026-05-08', startsHr: null, leavesHr: 7.1 });
+  });
+
+  test('it is filled in the morning where the loader had no time left in the evening', () => {
+    const [first, second] = inTurn(2);
+    const trips = [first, { ...second, loadingHr: 1.5 }] as ScheduledTrip[];
+    // The loader is free at 7:30, the day over at 8:45: fifteen minutes too early.
+    const times = tripTimes(trips, { ...DAY, lengthHr: 1.75 }, swapping);
+    expect(times[1]).toMatchObject({ on: '2026-05-08', startsHr: 7, leavesHr: 8.6 });
+  });
+});
+
+describe('two trucks and one loader', () => {
+  test('each keeps its trailer, and waits for the loader', () => {
+    const trips = ['a', 'b', 'a', 'b'].map((trailer) => aTrip({ trailer }));
+    const times = tripTimes(trips, DAY, { count: 2, swapHr: null });
+    expect(times.map((trip) => [trip?.startsHr, trip?.backHr])).toEqual([
+      [7, 8.75],
+      [7.5, 9.25],
+      [8.75, 10.5],
+      [9.25, 11],
+    ]);
+  });
+
+  // Filling takes 1 1/2 h, a trip 1 1/4 h: the loader fills one after the other without a break.
+  test('a loader that is slower than both sets the pace', () => {
+    const trips = ['a', 'b', 'a', 'b'].map((trailer) => aTrip({ trailer, loadingHr: 1.5 }));
+    const starts = tripTimes(trips, { ...DAY, lengthHr: 12 }, { count: 2, swapHr: null }).map(
+      (trip) => trip?.startsHr,
+    );
+    expect(starts).toEqual([7, 8.5, 10, 11.5]);
   });
 });

@@ -6,6 +6,7 @@ import {
   isWithin,
   leastKeyOfCovers,
   type PricedCover,
+  type RestKeyOf,
   roughBounds,
 } from './bounds.ts';
 import { closestOf } from './closest.ts';
@@ -19,6 +20,8 @@ import type { Plan, PlannedTrips, PlanProblem, PlanStream } from './problem.ts';
 import { type SharedWay, sharedWays } from './shared-loads.ts';
 import { type SharedOption, sharedOptionsOf } from './shared-options.ts';
 import { streamCovers } from './stream-covers.ts';
+import { firstLooks, type Looked, missedBy, tiltsOf } from './tilts.ts';
+import type { Together } from './together.ts';
 
 /**
  * The plan that costs least, and of several the one with fewer trips. Every way that may be part of it
@@ -32,18 +35,22 @@ import { streamCovers } from './stream-covers.ts';
  * @returns null where a stream has no place, or the limits leave no way.
  */
 export function bestPlan(problem: PlanProblem, limits: PlanLimits = NO_LIMITS): Plan | null {
-  const { streams } = problem;
-  const base = baseNeedOf(problem, limits);
-  const restWay = restWayOf(problem, limits);
-  const restKeyOf = (restLb: number) => restWay(restLb)?.key ?? Number.POSITIVE_INFINITY;
-  const sharedOptions = sharedOptionsOf(problem);
-  const options = streams.map((stream) => {
-    const all = allOptionsFor(problem, stream);
-    // Where the best way is held back, one that only it beats may come next.
-    return cheapestFirst(limits.held === stream.stream ? all : unbeatenOptions(all));
-  });
-  const rough = roughBounds({ streams, options, sharedOptions, base, restKeyOf, limits });
-  const useful = usefulCovers(streams, rough, (stream, index, bounds) =>
+  let { mostUsd } = limits;
+  let look = bestLook(firstLooks(problem).flatMap((looked) => looksAt(problem, limits, looked)));
+  for (;;) {
+    const found = bestOf(problem, { ...limits, mostUsd }, look);
+    if (found === null) return null;
+    const missed = missedBy(problem, found, look.looked);
+    if (missed.looked === null) return found;
+    mostUsd = Math.min(mostUsd, found.costUsd + usdOfKey(missed.key));
+    look = bestLook(looksAt(problem, { ...limits, mostUsd }, missed.looked));
+  }
+}
+
+/** The best plan as far as is looked at. */
+function bestOf(problem: PlanProblem, limits: PlanLimits, look: Look): Plan | null {
+  const { base, restKeyOf, sharedOptions, options, rough } = look;
+  const useful = usefulCovers(problem.streams, rough, (stream, index, bounds) =>
     streamCovers({
       stream,
       options: options[index] ?? [],
@@ -58,10 +65,41 @@ export function bestPlan(problem: PlanProblem, limits: PlanLimits = NO_LIMITS): 
 
   const made = { problem, limits, base, sharedOptions, useful };
   const best = closestOf(
-    (slackKey) => leastOf(waysOf(made, { ...bounds, slackKey }), problem, restWay),
+    (slackKey) => leastOf(waysOf(made, { ...bounds, slackKey }), problem, look.restWay),
     bounds,
   );
-  return best && planOf(best, problem, options);
+  return best && planOf(best, problem, look);
+}
+
+type Look = ReturnType<typeof lookAt>;
+
+/** The one that bounds the cost best. */
+function bestLook(looks: readonly Look[]): Look {
+  const leastKeyOf = ({ rough, base }: Look) => rough.sumKey + base.together.startKey;
+  return looks.reduce((best, look) => (leastKeyOf(look) > leastKeyOf(best) ? look : best));
+}
+
+function looksAt(problem: PlanProblem, limits: PlanLimits, looked: Looked): readonly Look[] {
+  return tiltsOf(problem, looked).map((together) => lookAt(problem, limits, { looked, together }));
+}
+
+function lookAt(
+  problem: PlanProblem,
+  limits: PlanLimits,
+  { looked, together }: { readonly looked: Looked; readonly together: Together },
+) {
+  const { streams } = problem;
+  const base = baseNeedOf(problem, limits, together);
+  const restWay = restWayOf(problem, limits, together);
+  const restKeyOf: RestKeyOf = (restLb, tally) => restWay(restLb, tally)?.key ?? Number.POSITIVE_INFINITY;
+  const sharedOptions = sharedOptionsOf(problem, together);
+  const options = streams.map((stream) => {
+    const all = allOptionsFor(problem, stream, together);
+    // Where the best way is held back, one that only it beats may come next.
+    return cheapestFirst(limits.held === stream.stream ? all : unbeatenOptions(all, together));
+  });
+  const rough = roughBounds({ streams, options, sharedOptions, base, restKeyOf, limits });
+  return { looked, base, restWay, restKeyOf, sharedOptions, options, rough };
 }
 
 /**
@@ -110,11 +148,17 @@ function waysOf(
   return combined({ whole, sharing: merged(sharing, limits, base), base, bounds });
 }
 
-function restWayOf(problem: PlanProblem, limits: PlanLimits): (restLb: number) => BaseWay | null {
+type RestWay = ReturnType<typeof baseWays>;
+
+function restWayOf(problem: PlanProblem, limits: PlanLimits, together: Together): RestWay {
   const { base } = problem;
-  if (base === null) return () => ({ key: 0, trips: [], deliveryCount: 0 });
+  if (base === null)
+    return (_, tally) => {
+      const key = together.restKey(tally);
+      return key < Number.POSITIVE_INFINITY ? { key, trips: [], deliveryCount: 0 } : null;
+    };
   const { mostBaseTrips: mostTrips, mostDeliveries } = limits;
-  return baseWays({ problem, base, mostTrips, mostDeliveries });
+  return baseWays({ problem, base, together, mostTrips, mostDeliveries });
 }
 
 function merged(
@@ -134,14 +178,10 @@ function merged(
 type WholeWay = { readonly key: number; readonly way: Way; readonly rest: BaseWay };
 
 /** Adds the base that is still to come to each way, and takes the least of all; of equal ones the one that fetches more. */
-function leastOf(
-  ways: readonly Way[],
-  { base }: PlanProblem,
-  restWay: (restLb: number) => BaseWay | null,
-): WholeWay | null {
+function leastOf(ways: readonly Way[], { base }: PlanProblem, restWay: RestWay): WholeWay | null {
   let least: WholeWay | null = null;
   for (const way of ways) {
-    const rest = restWay(Math.max(0, (base?.weightLb ?? 0) - way.baseLb));
+    const rest = restWay(Math.max(0, (base?.weightLb ?? 0) - way.baseLb), way.tally);
     if (rest === null || (least !== null && way.key + rest.key > least.key)) continue;
     least = { key: way.key + rest.key, way, rest };
   }
@@ -151,11 +191,12 @@ function leastOf(
 function planOf(
   { key, way, rest }: WholeWay,
   { streams }: PlanProblem,
-  options: readonly (readonly Option[])[],
+  { options, base }: Pick<Look, 'options' | 'base'>,
 ): Plan {
+  const wholeKey = key + base.together.startKey;
   return {
-    costUsd: usdOfKey(key),
-    tripCount: tripsOfKey(key),
+    costUsd: usdOfKey(wholeKey),
+    tripCount: tripsOfKey(wholeKey),
     byStream: streams.map((stream, index) =>
       plannedStream(stream, way.covers.get(index), options[index] ?? []),
     ),

@@ -5,6 +5,7 @@ import type { PlanLimits } from './limits.ts';
 import { keyOfWeight, type Option } from './options.ts';
 import type { PlanStream } from './problem.ts';
 import { type SharedOption, sharedKeyPerLb } from './shared-options.ts';
+import { plusTally, type Tally } from './together.ts';
 
 /*
  * What can be left out before anything is combined. Each pound of base is given a price; then every
@@ -30,20 +31,20 @@ export type PricedCover = Cover & { readonly restKeyAt: (baseKeyPerLb: number) =
 
 const PRICE_STEPS = 12;
 
-/**
- * @param restKeyOf What base costs that no trip with rubble brings; infinite where it cannot come.
- * @returns null where some stream has no cover at all.
- */
+/** What base costs that no trip with rubble brings, with what all trips cost together; infinite where it cannot come. */
+export type RestKeyOf = (restLb: number, tally: Tally) => number;
+
+/** @returns null where some stream has no cover at all. */
 export function boundsOf(made: {
   readonly covers: readonly (readonly PricedCover[])[];
   readonly base: BaseNeed;
-  readonly restKeyOf: (restLb: number) => number;
+  readonly restKeyOf: RestKeyOf;
   readonly limits: PlanLimits;
 }): Bounds | null {
   const { covers, base, limits } = made;
   if (covers.some((ofStream) => ofStream.length === 0)) return null;
   return boundsBy(base, {
-    knownKeyAt: (price) => Math.min(mostKeyOf(limits), planKeyAt(price, made)),
+    knownKeyAt: (price) => Math.min(mostKeyOf(limits, base), planKeyAt(price, made)),
     leastKeysAt: (price) => covers.map((ofStream) => leastKeyOfCovers(ofStream, price)),
   });
 }
@@ -82,16 +83,20 @@ export function roughBounds(made: {
   readonly options: readonly (readonly Option[])[];
   readonly sharedOptions: readonly SharedOption[];
   readonly base: BaseNeed;
-  readonly restKeyOf: (restLb: number) => number;
+  readonly restKeyOf: RestKeyOf;
   readonly limits: PlanLimits;
 }): Bounds {
   const { streams, options, sharedOptions, base, limits } = made;
-  const known = streams.map(({ weightLb }, index) => simpleCovers(weightLb, options[index] ?? []));
+  const { none } = base.together;
+  const known = streams.map(({ weightLb }, index) => simpleCovers(weightLb, options[index] ?? [], none));
   return boundsBy(base, {
     knownKeyAt: (price) =>
       limits.held === null
-        ? Math.min(mostKeyOf(limits), planKeyAt(price, { covers: known, base, restKeyOf: made.restKeyOf }))
-        : mostKeyOf(limits),
+        ? Math.min(
+            mostKeyOf(limits, base),
+            planKeyAt(price, { covers: known, base, restKeyOf: made.restKeyOf }),
+          )
+        : mostKeyOf(limits, base),
     leastKeysAt: (price) =>
       streams.map(
         (stream, index) =>
@@ -124,7 +129,7 @@ export function leastKeyPerLb(
  * Full loads of one option, some of them with base where others come back empty, and the last one of any:
  * not the cheapest covers, but some.
  */
-function simpleCovers(weightLb: number, options: readonly Option[]): readonly PricedCover[] {
+function simpleCovers(weightLb: number, options: readonly Option[], none: Tally): readonly PricedCover[] {
   return options.flatMap((most) => {
     const fullCount = Math.ceil(weightLb / most.capacityLb - 1e-9) - 1;
     const restLb = weightLb - fullCount * most.capacityLb;
@@ -137,6 +142,7 @@ function simpleCovers(weightLb: number, options: readonly Option[]): readonly Pr
           options,
           restLb,
           last,
+          none,
           full: new Map([
             [most, fullCount - otherCount],
             ...(otherWay === undefined ? [] : [[otherWay, otherCount] as const]),
@@ -158,6 +164,7 @@ function coverOf(made: {
   readonly full: ReadonlyMap<Option, number>;
   readonly last: Option;
   readonly restLb: number;
+  readonly none: Tally;
 }): PricedCover {
   const { options, full, last, restLb } = made;
   const counts = options.map((option) => (full.get(option) ?? 0) + (option === last ? 1 : 0));
@@ -172,6 +179,7 @@ function coverOf(made: {
     restKeyAt: () => 0,
     baseLb: options.reduce((sum, { baseLb }, index) => sum + baseLb * (counts[index] ?? 0), 0),
     leastBaseLb: Math.min(Number.POSITIVE_INFINITY, ...bringing.map(({ baseLb }) => baseLb)),
+    tally: options.reduce((sum, { tally }, index) => plusTally(sum, tally, counts[index] ?? 0), made.none),
     counts,
   };
 }
@@ -191,11 +199,15 @@ function pricesOf(base: BaseNeed): readonly number[] {
   const worth = Number.isFinite(base.worthKeyPerLb) ? base.worthKeyPerLb : 0;
   const saved = base.gainKey / base.leastLoadLb;
   const steps = Array.from({ length: PRICE_STEPS + 1 }, (_, index) => index / PRICE_STEPS);
-  return [...steps.map((step) => step * worth), ...steps.slice(1).map((step) => -step * saved)];
+  const most = worth > 0 ? steps.map((step) => step * worth) : [worth];
+  return [...most, ...steps.slice(1).map((step) => Math.min(0, worth) - step * saved)];
 }
 
+/** At a price below 0: of base that costs something another way, what rides back; else all of it. */
 function mostBroughtLb(base: BaseNeed): number {
-  return Math.min(base.roomLb, base.needLb + base.mostLoadLb);
+  return base.worthKeyPerLb < 0
+    ? base.needLb + base.mostBringLb
+    : Math.min(base.roomLb, base.needLb + base.mostLoadLb);
 }
 
 /** The least that a cover of these costs, less the base that it brings at this price. */
@@ -209,7 +221,7 @@ export function leastKeyOfCovers(covers: readonly PricedCover[], baseKeyPerLb: n
 
 /** What the plan costs that takes of each stream the cheapest whole cover at this price of base. */
 function planKeyAt(baseKeyPerLb: number, made: Omit<Parameters<typeof boundsOf>[0], 'limits'>): number {
-  let sum = { key: 0, baseLb: 0, leastBaseLb: Number.POSITIVE_INFINITY };
+  let sum = { key: 0, baseLb: 0, leastBaseLb: Number.POSITIVE_INFINITY, tally: made.base.together.none };
   for (const covers of made.covers) {
     let least: PricedCover | null = null;
     for (const cover of covers) {
@@ -227,11 +239,12 @@ function planKeyAt(baseKeyPerLb: number, made: Omit<Parameters<typeof boundsOf>[
       key: sum.key + least.key,
       baseLb: sum.baseLb + least.baseLb,
       leastBaseLb: Math.min(sum.leastBaseLb, least.leastBaseLb),
+      tally: plusTally(sum.tally, least.tally),
     };
   }
-  return sum.key + made.restKeyOf(Math.max(0, made.base.needLb - sum.baseLb));
+  return sum.key + made.restKeyOf(Math.max(0, made.base.needLb - sum.baseLb), sum.tally);
 }
 
-function mostKeyOf({ mostUsd }: PlanLimits): number {
-  return costKey(mostUsd, 0) + CENT_KEY;
+function mostKeyOf({ mostUsd }: PlanLimits, { together }: BaseNeed): number {
+  return costKey(mostUsd, 0) - together.startKey + CENT_KEY;
 }

@@ -2,12 +2,14 @@ import { type Bounds, isWithin } from './bounds.ts';
 import type { Cover } from './covers.ts';
 import { type BaseNeed, mayStillBeNeeded, unbeatenWays } from './frontier.ts';
 import { leastKeyOf, type SharedWay } from './shared-loads.ts';
+import { plusTally, type Tally } from './together.ts';
 
 /** Covers for some of the streams, and the loads that some of them share. */
 export type Way = {
   readonly key: number;
   readonly baseLb: number;
   readonly leastBaseLb: number;
+  readonly tally: Tally;
   readonly covers: ReadonlyMap<number, Cover>;
   readonly shared: readonly SharedWay['load'][];
 };
@@ -24,6 +26,7 @@ export function combined(made: {
     key: 0,
     baseLb: 0,
     leastBaseLb: Number.POSITIVE_INFINITY,
+    tally: base.together.none,
     covers: new Map(),
     shared: [],
   };
@@ -49,7 +52,7 @@ export function combined(made: {
   return waysOf(2 ** whole.length - 1);
 }
 
-type Addend = { readonly key: number; readonly baseLb: number; readonly leastBaseLb: number };
+type Addend = Pick<Way, 'key' | 'baseLb' | 'leastBaseLb' | 'tally'>;
 type Parts = {
   readonly covers: readonly (readonly [number, Cover])[];
   readonly shared: readonly SharedWay['load'][];
@@ -74,6 +77,7 @@ function joining(leastKey: number, bounds: Bounds, base: BaseNeed) {
         const { covers, shared } = partsOf(addend);
         joined.push({
           ...sum,
+          tally: plusTally(way.tally, addend.tally),
           covers: new Map([...way.covers, ...covers]),
           shared: [...way.shared, ...shared],
         });

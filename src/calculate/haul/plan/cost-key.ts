@@ -5,7 +5,8 @@
  */
 
 const STEPS_PER_USD = 1e5;
-const KEYS_PER_STEP = 1e6;
+/** Of a thousandth of a cent; parts of costs that are whole multiples of it leave the counts alone. */
+export const KEYS_PER_STEP = 1e6;
 const KEYS_PER_TRIP = 1e3;
 
 /** What one more kind of trip, or a delivery, counts among equal costs. */

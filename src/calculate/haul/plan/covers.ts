@@ -1,6 +1,7 @@
 import { costKey, KIND_KEY } from './cost-key.ts';
 import { type BaseNeed, headStartKey, mayStillBeNeeded } from './frontier.ts';
 import type { Option } from './options.ts';
+import { plusTally, type Tally } from './together.ts';
 
 /** So many trips of each option, in the order of the options. */
 export type Cover = {
@@ -10,6 +11,7 @@ export type Cover = {
   /** Base that they bring back, and the least that one of them brings [lb]. */
   readonly baseLb: number;
   readonly leastBaseLb: number;
+  readonly tally: Tally;
   readonly counts: readonly number[];
 };
 
@@ -19,6 +21,7 @@ type Label = {
   readonly upToRateLb: readonly number[];
   readonly baseLb: number;
   readonly leastBaseLb: number;
+  readonly tally: Tally;
   readonly counts: readonly number[];
 };
 
@@ -59,6 +62,7 @@ export function wholeCovers(made: {
       upToRateLb: Array.from({ length: rates.length + 1 }, () => 0),
       baseLb: 0,
       leastBaseLb: Number.POSITIVE_INFINITY,
+      tally: base.together.none,
       counts: options.map(() => 0),
     },
   ];
@@ -88,9 +92,9 @@ export function wholeCovers(made: {
   }
 
   return labels.filter(isWhole).map((label) => {
-    const { baseLb, leastBaseLb, counts } = label;
+    const { baseLb, leastBaseLb, tally, counts } = label;
     const key = label.fixedKey + costKey(varyingUsd(label, weightLb, rates), 0);
-    return { key, restLb: 0, baseLb, leastBaseLb, counts };
+    return { key, restLb: 0, baseLb, leastBaseLb, tally, counts };
   });
 }
 
@@ -122,6 +126,7 @@ function withOneMore(made: {
     }),
     baseLb: label.baseLb + option.baseLb,
     leastBaseLb: option.baseLb > 0 ? Math.min(label.leastBaseLb, option.baseLb) : label.leastBaseLb,
+    tally: plusTally(label.tally, option.tally),
     counts: label.counts.map((count, at) => (at === index ? count + 1 : count)),
   };
 }

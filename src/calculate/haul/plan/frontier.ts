@@ -1,4 +1,5 @@
 import { CENT_KEY } from './cost-key.ts';
+import type { Tally, Together } from './together.ts';
 
 /** What is wanted of base on trips that carry something out, and what it is worth there. */
 export type BaseNeed = {
@@ -17,6 +18,10 @@ export type BaseNeed = {
   /** The least and the most that a trip brings back [lb]. */
   readonly leastLoadLb: number;
   readonly mostLoadLb: number;
+  /** The most that a trip or a delivery brings [lb]. */
+  readonly mostBringLb: number;
+  /** What trips cost together. */
+  readonly together: Together;
 };
 
 export type BringsBase = {
@@ -24,6 +29,8 @@ export type BringsBase = {
   /** The least that one of its trips brings; infinite where none brings any [lb]. */
   readonly leastBaseLb: number;
 };
+
+type Compared = BringsBase & { readonly tally: Tally };
 
 const NOISE_LB = 1e-6;
 
@@ -35,10 +42,17 @@ export function mayStillBeNeeded(way: BringsBase, base: BaseNeed): boolean {
 
 /**
  * By how much a way must be cheaper than another one so that nothing that may follow speaks for the
- * other: what base it lacks costs; and where it leaves less need of base or less room for it, what the
- * trips that have to come back empty would have saved and brought.
+ * other: what base it lacks costs; where it leaves less need of base or less room for it, what the trips
+ * that have to come back empty would have saved and brought; and what its trips may cost more together.
  */
-export function headStartKey(way: BringsBase, other: BringsBase, base: BaseNeed): number {
+export function headStartKey(way: Compared, other: Compared, base: BaseNeed): number {
+  const togetherKey = base.together.headStartKey(way.tally, other.tally);
+  return togetherKey === Number.POSITIVE_INFINITY
+    ? togetherKey
+    : togetherKey + baseStartKey(way, other, base);
+}
+
+function baseStartKey(way: BringsBase, other: BringsBase, base: BaseNeed): number {
   const moreLb = way.baseLb - other.baseLb;
   const lackLb = Math.min(other.baseLb, base.needLb) - Math.min(way.baseLb, base.needLb);
   const lackKey = lackLb > NOISE_LB ? base.bringKey(lackLb) : 0;
@@ -58,7 +72,7 @@ function emptiedKey(moreLb: number, { gainKey, leastLoadLb, mostLoadLb }: BaseNe
 }
 
 /** Ways of equal rank that no other one beats; of equal ones the first. */
-export function unbeatenWays<T extends BringsBase & { readonly key: number }>(
+export function unbeatenWays<T extends Compared & { readonly key: number }>(
   ways: readonly T[],
   base: BaseNeed,
 ): readonly T[] {

@@ -1,6 +1,8 @@
 import type { Stream } from '../../job.ts';
-import { costKey } from './cost-key.ts';
+import { costKey, usdOfKey } from './cost-key.ts';
 import type { PlanBase, PlanPlace, PlanProblem, PlanStream, PlanTrailer, Tariff } from './problem.ts';
+import type { Tally, Together } from './together.ts';
+import { awayHr, outHr } from './working.ts';
 
 const LB_PER_TON = 2000;
 
@@ -15,6 +17,7 @@ export type Option = {
   readonly baseLb: number;
   /** Of a trip, with all of the fee that does not grow with the weight. */
   readonly fixedKey: number;
+  readonly tally: Tally;
   /** Weight that the fixed part of the fee pays for [lb]. */
   readonly freeLb: number;
   /** What each pound beyond that costs [$]. */
@@ -49,16 +52,16 @@ export function tariffOf(place: PlanPlace, streams: readonly Stream[], withBase:
 
 /** Driver and truck of a trip that carries something out; base on the way back costs one more turn [$]. */
 export function driveUsd(problem: PlanProblem, place: PlanPlace, withBase: boolean): number {
-  const { rates } = problem;
-  const hours = rates.loadingHr + 2 * place.driveHr + place.turnHr + (withBase ? place.turnHr : 0);
-  return hours * (rates.driverUsdPerHr + rates.truckUsdPerHr) + 2 * place.distanceMi * rates.truckUsdPerMi;
+  return drivenUsd(problem, place, outHr(problem, place, withBase));
 }
 
 /** Driver and truck of a trip for base alone [$]. */
 export function fetchUsd(problem: PlanProblem, place: PlanPlace): number {
-  const { rates } = problem;
-  const hours = 2 * place.driveHr + place.turnHr;
-  return hours * (rates.driverUsdPerHr + rates.truckUsdPerHr) + 2 * place.distanceMi * rates.truckUsdPerMi;
+  return drivenUsd(problem, place, awayHr(place, false));
+}
+
+function drivenUsd({ rates }: PlanProblem, { distanceMi }: PlanPlace, hours: number): number {
+  return hours * (rates.driverUsdPerHr + rates.truckUsdPerHr) + 2 * distanceMi * rates.truckUsdPerMi;
 }
 
 /** Whether trips come back empty or with base, where the place sells it and there is need of it. */
@@ -67,13 +70,17 @@ export function returnsOf(place: PlanPlace, base: PlanBase | null): readonly boo
 }
 
 /** All ways in which a load of a stream may go. */
-export function allOptionsFor(problem: PlanProblem, stream: PlanStream): readonly Option[] {
+export function allOptionsFor(
+  problem: PlanProblem,
+  stream: PlanStream,
+  together: Together,
+): readonly Option[] {
   return problem.trailers.flatMap((trailer) =>
     problem.places
       .filter((place) => place.accepts.includes(stream.stream))
       .flatMap((place) =>
         returnsOf(place, problem.base).map((withBase) =>
-          optionOf(problem, { stream, trailer, place, withBase }),
+          optionOf(problem, { stream, trailer, place, withBase, together }),
         ),
       ),
   );
@@ -86,12 +93,14 @@ export function cheapestFirst(options: readonly Option[]): readonly Option[] {
 }
 
 /** Without those that another one of the same trailer beats at any weight. */
-export function unbeatenOptions(options: readonly Option[]): readonly Option[] {
+export function unbeatenOptions(options: readonly Option[], together: Together): readonly Option[] {
   return options.filter(
     (option, index) =>
       !options.some(
         (other, otherIndex) =>
-          otherIndex !== index && beats(other, option) && (otherIndex < index || !beats(option, other)),
+          otherIndex !== index &&
+          beats(other, option, together) &&
+          (otherIndex < index || !beats(option, other, together)),
       ),
   );
 }
@@ -103,33 +112,47 @@ function optionOf(
     readonly trailer: PlanTrailer;
     readonly place: PlanPlace;
     readonly withBase: boolean;
+    readonly together: Together;
   },
 ): Option {
-  const { stream, trailer, place, withBase } = made;
+  const { stream, trailer, place, withBase, together } = made;
   const tariff = tariffOf(place, [stream.stream], withBase);
-  const mostLb = capacityLb(trailer, stream.looseLbPerCuYd);
-  const perLb = usdPerLb(tariff, stream.looseLbPerCuYd);
+  const empty = emptyLoadOf(stream, made);
   const fixedUsd = Math.max(place.minimumUsd, tariff.usdPerLoad);
   const tripUsd = driveUsd(problem, place, withBase);
-  const outUsd = tripUsd - (withBase ? fetchUsd(problem, place) : 0);
+  const share = together.ofTrip({ trailer, place, withBase, isOut: true });
+  const savedKey = together.headStartKey(together.none, share.tally) - share.key;
+  const worthUsd = withBase ? mostWorthUsd(problem, made) : 0;
+  const outUsd = tripUsd - usdOfKey(savedKey) - worthUsd;
+  const fullUsd = Math.max(fixedUsd, tariff.usdPerLoad + empty.usdPerLb * empty.capacityLb);
   return {
+    ...empty,
     trailer,
     place,
     withBase,
-    capacityLb: mostLb,
     baseLb: withBase && problem.base !== null ? capacityLb(trailer, problem.base.looseLbPerCuYd) : 0,
-    fixedKey: costKey(tripUsd + fixedUsd, 1),
-    freeLb: perLb > 0 ? Math.min(mostLb, (fixedUsd - tariff.usdPerLoad) / perLb) : mostLb,
-    usdPerLb: perLb > 0 ? perLb : 0,
-    outUsdPerLb: (outUsd + Math.max(fixedUsd, tariff.usdPerLoad + perLb * mostLb)) / mostLb,
+    fixedKey: costKey(tripUsd + fixedUsd, 1) + share.key,
+    tally: share.tally,
+    outUsdPerLb: (outUsd + fullUsd) / empty.capacityLb,
   };
 }
 
+/** What base on the way back is worth at the most: what fetching it alone costs [$]. */
+function mostWorthUsd(
+  problem: PlanProblem,
+  made: { readonly trailer: PlanTrailer; readonly place: PlanPlace; readonly together: Together },
+): number {
+  const { trailer, place, together } = made;
+  const { key, tally } = together.ofTrip({ trailer, place, withBase: true, isOut: false });
+  return fetchUsd(problem, place) + usdOfKey(key + together.headStartKey(tally, together.none));
+}
+
 /** Same trailer, same way back, and nowhere dearer. Both costs bend once, so that four weights tell. */
-function beats(option: Option, other: Option): boolean {
+function beats(option: Option, other: Option, together: Together): boolean {
   if (option.trailer.id !== other.trailer.id || option.withBase !== other.withBase) return false;
+  const startKey = together.headStartKey(option.tally, other.tally);
   return [0, option.freeLb, other.freeLb, other.capacityLb].every(
-    (weightLb) => keyAt(option, weightLb) <= keyAt(other, weightLb),
+    (weightLb) => keyAt(option, weightLb) + startKey <= keyAt(other, weightLb),
   );
 }
 
@@ -148,12 +171,26 @@ export function emptyLoad(
   stream: Stream,
   trip: { readonly trailer: string; readonly place: string; readonly withBase: boolean },
 ): Pick<Option, 'capacityLb' | 'freeLb' | 'usdPerLb'> {
-  const option = allOptionsFor(problem, streamOf(problem, stream)).find(
-    ({ trailer, place, withBase }) =>
-      trailer.id === trip.trailer && place.id === trip.place && withBase === trip.withBase,
-  );
-  if (option === undefined) throw new RangeError(`${stream} does not go to ${trip.place} on ${trip.trailer}`);
-  return option;
+  const trailer = problem.trailers.find(({ id }) => id === trip.trailer);
+  const place = problem.places.find(({ id }) => id === trip.place);
+  if (trailer === undefined || place === undefined)
+    throw new RangeError(`${stream} does not go to ${trip.place} on ${trip.trailer}`);
+  return emptyLoadOf(streamOf(problem, stream), { trailer, place, withBase: trip.withBase });
+}
+
+function emptyLoadOf(
+  { stream, looseLbPerCuYd }: PlanStream,
+  { trailer, place, withBase }: Pick<Option, 'trailer' | 'place' | 'withBase'>,
+): Pick<Option, 'capacityLb' | 'freeLb' | 'usdPerLb'> {
+  const tariff = tariffOf(place, [stream], withBase);
+  const mostLb = capacityLb(trailer, looseLbPerCuYd);
+  const perLb = usdPerLb(tariff, looseLbPerCuYd);
+  const fixedUsd = Math.max(place.minimumUsd, tariff.usdPerLoad);
+  return {
+    capacityLb: mostLb,
+    freeLb: perLb > 0 ? Math.min(mostLb, (fixedUsd - tariff.usdPerLoad) / perLb) : mostLb,
+    usdPerLb: perLb > 0 ? perLb : 0,
+  };
 }
 
 function streamOf(problem: PlanProblem, stream: Stream): PlanStream {

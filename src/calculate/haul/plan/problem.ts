@@ -38,6 +38,9 @@ export type PlanPlace = {
   readonly driveHr: number;
   readonly turnHr: number;
   readonly sellsBase: boolean;
+  /** Of base that is bought there, and the least for a visit [$]. */
+  readonly baseUsdPerLb: number;
+  readonly baseMinimumUsd: number;
 };
 
 export type PlanBase = {
@@ -45,6 +48,8 @@ export type PlanBase = {
   readonly weightLb: number;
   /** In the box [lb/yd3]. */
   readonly looseLbPerCuYd: number;
+  /** At the supplier's. */
+  readonly usdPerLb: number;
   readonly deliveryUsd: number;
   /** What one delivery brings [lb]. */
   readonly deliveryLb: number;
@@ -58,6 +63,10 @@ export type PlanRates = {
   readonly truckUsdPerHr: number;
   readonly truckUsdPerMi: number;
   readonly loadingHr: number;
+  /** Dropping one trailer and taking another that is full; null where the truck waits while it is loaded [h]. */
+  readonly swapHr: number | null;
+  /** Each with a truck; there is one loader. */
+  readonly driverCount: number;
 };
 
 export type PlanProblem = {
@@ -67,6 +76,8 @@ export type PlanProblem = {
   /** Null where none is laid. */
   readonly base: PlanBase | null;
   readonly rates: PlanRates;
+  /** The most that all drivers may take together; null where nothing limits it [h]. */
+  readonly mostHr: number | null;
 };
 
 /** Trips of one kind: with this trailer to this place and back, empty or with base. */
@@ -84,7 +95,7 @@ export type SharedLoad = Omit<PlannedTrips, 'count'> & {
 };
 
 export type Plan = {
-  /** Fees, drivers and truck, and deliveries of base, each ticket to the fraction of a cent [$]. */
+  /** Fees, drivers and truck, base and its deliveries, each ticket to the fraction of a cent [$]. */
   readonly costUsd: number;
   readonly tripCount: number;
   readonly byStream: readonly {

@@ -2,6 +2,7 @@ import { KIND_KEY } from './cost-key.ts';
 import { type Cover, goesAlready, NOISE_RATIO } from './covers.ts';
 import { type BaseNeed, headStartKey, mayStillBeNeeded } from './frontier.ts';
 import { keyOfWeight, type Option } from './options.ts';
+import { plusTally } from './together.ts';
 
 /**
  * The ways to carry one stream but for a rest that may share a load, those that another one does not
@@ -23,7 +24,14 @@ export function restCovers(made: {
   if (mostRestLb === 0) return [];
   const noneLb = weightLb * NOISE_RATIO;
   const counts = options.map(() => 0);
-  const none = { key: 0, restLb: weightLb, baseLb: 0, leastBaseLb: Number.POSITIVE_INFINITY, counts };
+  const none = {
+    key: 0,
+    restLb: weightLb,
+    baseLb: 0,
+    leastBaseLb: Number.POSITIVE_INFINITY,
+    tally: base.together.none,
+    counts,
+  };
   let covers: readonly Cover[] = [none];
   for (const [index, option] of options.entries()) {
     const most = made.mostOf(option);
@@ -51,6 +59,7 @@ function withFullLoad(cover: Cover, option: Option, options: readonly Option[], 
     restLb: cover.restLb - option.capacityLb,
     baseLb: cover.baseLb + option.baseLb,
     leastBaseLb: option.baseLb > 0 ? Math.min(cover.leastBaseLb, option.baseLb) : cover.leastBaseLb,
+    tally: plusTally(cover.tally, option.tally),
     counts: cover.counts.map((count, at) => (at === index ? count + 1 : count)),
   };
 }

@@ -6,6 +6,7 @@ import { type BaseNeed, headStartKey, mayStillBeNeeded } from './frontier.ts';
 import { capacityLb, tariffOf } from './options.ts';
 import type { PlanStream, SharedLoad } from './problem.ts';
 import { FULL_RATIO, type SharedOption } from './shared-options.ts';
+import { plusTally, type Tally } from './together.ts';
 
 /*
  * Where a place lets streams share a load, what is left over of several of them may go on one: all
@@ -18,6 +19,7 @@ export type SharedWay = {
   readonly key: number;
   readonly baseLb: number;
   readonly leastBaseLb: number;
+  readonly tally: Tally;
   /** By the index of the stream. */
   readonly covers: ReadonlyMap<number, Cover>;
   readonly load: SharedLoad;
@@ -33,6 +35,7 @@ type Filling = {
   readonly looseCuYd: number;
   readonly baseLb: number;
   readonly leastBaseLb: number;
+  readonly tally: Tally;
   readonly covers: ReadonlyMap<number, Cover>;
 };
 
@@ -60,6 +63,7 @@ export function sharedWays(made: {
     looseCuYd: 0,
     baseLb,
     leastBaseLb: baseLb > 0 ? baseLb : Number.POSITIVE_INFINITY,
+    tally: option.tally,
     covers: new Map(),
   };
   const bySet = new Map<number, readonly Filling[]>([[0, [empty]]]);
@@ -120,6 +124,7 @@ function withRest(made: {
     key: filling.key + cover.key,
     weightLb: filling.weightLb + cover.restLb,
     looseCuYd: filling.looseCuYd + cover.restLb / looseLbPerCuYd,
+    tally: plusTally(filling.tally, cover.tally),
     covers: new Map([...filling.covers, [index, cover]]),
   };
 }
@@ -166,6 +171,7 @@ function asWay(filling: Filling, option: SharedOption, streams: readonly PlanStr
     key: filling.key + costKey(feeUsd, 0),
     baseLb: filling.baseLb,
     leastBaseLb: filling.leastBaseLb,
+    tally: filling.tally,
     covers: filling.covers,
     load: { trailer: trailer.id, place: place.id, withBase, parts },
   };

@@ -33,6 +33,8 @@ export function aPlace(id: string, changed: Partial<PlanPlace> = {}): PlanPlace 
     driveHr: 0.5,
     turnHr: 0.25,
     sellsBase: false,
+    baseUsdPerLb: 0,
+    baseMinimumUsd: 0,
     ...changed,
   };
 }
@@ -41,6 +43,7 @@ export function someBase(changed: Partial<PlanBase> = {}): PlanBase {
   return {
     weightLb: 10_000,
     looseLbPerCuYd: 2800,
+    usdPerLb: 0,
     deliveryUsd: 1000,
     deliveryLb: 24_000,
     roomLb: null,
@@ -55,7 +58,15 @@ export function aProblem(changed: Partial<PlanProblem>): PlanProblem {
     places: [aPlace('yard')],
     streams: [aStream('clean-concrete', 8000)],
     base: null,
-    rates: { driverUsdPerHr: 40, truckUsdPerHr: 0, truckUsdPerMi: 0, loadingHr: 0.25 },
+    rates: {
+      driverUsdPerHr: 40,
+      truckUsdPerHr: 0,
+      truckUsdPerMi: 0,
+      loadingHr: 0.25,
+      swapHr: null,
+      driverCount: 1,
+    },
+    mostHr: null,
     ...changed,
   };
 }

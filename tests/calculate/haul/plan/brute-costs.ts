@@ -42,14 +42,32 @@ export function askedUsd({ place, withBase }: Load, parts: readonly Part[]): num
   );
 }
 
-/** Driver and truck of a trip that takes something out [$]. */
-export function outUsd({ rates }: PlanProblem, { place, withBase }: Load): number {
-  const hours = rates.loadingHr + 2 * place.driveHr + place.turnHr + (withBase ? place.turnHr : 0);
-  return hours * (rates.driverUsdPerHr + rates.truckUsdPerHr) + 2 * place.distanceMi * rates.truckUsdPerMi;
+/** Trucks that drive: each needs a trailer. */
+function trucks({ rates, trailers }: PlanProblem): number {
+  return Math.min(rates.driverCount, trailers.length);
 }
 
-/** Driver and truck of a trip for base alone [$]. */
-export function fetchUsd({ rates }: PlanProblem, place: PlanPlace): number {
-  const hours = 2 * place.driveHr + place.turnHr;
-  return hours * (rates.driverUsdPerHr + rates.truckUsdPerHr) + 2 * place.distanceMi * rates.truckUsdPerMi;
+/** What a load need not wait that was filled while the truck was away [h]. */
+export function sparedHr(problem: PlanProblem): number {
+  const { swapHr, loadingHr } = problem.rates;
+  if (swapHr === null || problem.trailers.length === 1 || trucks(problem) > 1) return 0;
+  const awayHr = problem.places.map(({ driveHr, turnHr }) => driveHr + turnHr + driveHr);
+  return Math.max(0, Math.min(...awayHr, loadingHr) - swapHr);
+}
+
+/** Of a trip that takes something out, waiting while it is loaded, or for other trucks to be [h]. */
+export function outHr(problem: PlanProblem, { place, withBase }: Load): number {
+  const { loadingHr } = problem.rates;
+  const hours = loadingHr + place.driveHr + place.turnHr + (withBase ? place.turnHr : 0) + place.driveHr;
+  return trucks(problem) === 1 ? hours : Math.max(hours, trucks(problem) * loadingHr);
+}
+
+/** Of a trip for base alone [h]. */
+export function fetchHr({ driveHr, turnHr }: PlanPlace): number {
+  return driveHr + turnHr + driveHr;
+}
+
+/** Driver and truck over hours and miles [$]. */
+export function drivenUsd({ rates }: PlanProblem, hours: number, miles: number): number {
+  return hours * (rates.driverUsdPerHr + rates.truckUsdPerHr) + miles * rates.truckUsdPerMi;
 }

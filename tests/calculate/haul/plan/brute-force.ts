@@ -1,22 +1,23 @@
-import type { Plan, PlanBase, PlanProblem, PlanStream } from '../../../../src/calculate/haul/plan/problem.ts';
-import { askedUsd, fetchUsd, type Load, mostLb, outUsd } from './brute-costs.ts';
+import type { Plan, PlanProblem, PlanStream } from '../../../../src/calculate/haul/plan/problem.ts';
+import { askedUsd, mostLb } from './brute-costs.ts';
 import { alone, restsOf } from './brute-streams.ts';
 import {
   allLoads,
-  backsOf,
+  drivenOut,
   type Held,
   type Least,
   leastOf,
   leastOfEach,
   multisets,
   NOISE_LB,
-  plus,
+  nothing,
   roomLb,
   type Some,
   sumOf,
   type Trip,
   tripOf,
 } from './brute-sums.ts';
+import { wholeOf } from './brute-whole.ts';
 
 /*
  * Every plan of a small problem, one after the other, and the least of them. It keeps only the least of
@@ -31,12 +32,8 @@ const NOTHING_HELD: Held = {
 };
 
 export function leastOfAll(problem: PlanProblem, held: Held = NOTHING_HELD): Least | null {
-  const restUsd = broughtAlone(problem, held);
-  const plans = plansFor(problem, held, problem.streams).flatMap((some) => {
-    const rest = restUsd(some.backs);
-    return rest === null ? [] : [plus(some, rest)];
-  });
-  return leastOf(plans);
+  const brought = broughtAlone(problem, held);
+  return leastOf(plansFor(problem, held, problem.streams).flatMap((some) => brought(some) ?? []));
 }
 
 /** The least of the plans that have less of some kind of trip than this one. */
@@ -69,13 +66,13 @@ export function leastOfOthers(problem: PlanProblem, best: Plan): Least | null {
 /** The first stream alone, or on one load with some of the others; then what is left of them. */
 function plansFor(problem: PlanProblem, held: Held, streams: readonly PlanStream[]): readonly Some[] {
   const [first, ...others] = streams;
-  if (first === undefined)
-    return [{ costUsd: 0, tripCount: 0, backs: problem.trailers.map(() => 0), restLb: 0 }];
+  if (first === undefined) return [nothing(problem)];
   const starts = subsets(others).map((along) => ({
     some: along.length === 0 ? alone(problem, held, first) : together(problem, held, [first, ...along]),
     left: others.filter((other) => !along.includes(other)),
   }));
   return leastOfEach(
+    problem,
     starts.flatMap(({ some, left }) => {
       if (some.length === 0) return [];
       const rest = plansFor(problem, held, left);
@@ -113,12 +110,7 @@ function together(problem: PlanProblem, held: Held, streams: readonly PlanStream
         if (stream === undefined) {
           const parts = streams.map((one, at) => ({ ...one, weightLb: restsLb[at] ?? 0 }));
           const gateUsd = Math.max(load.place.minimumUsd, askedUsd(load, parts));
-          const own = {
-            costUsd: outUsd(problem, load) + gateUsd,
-            tripCount: 1,
-            backs: backsOf(problem, [load]),
-          };
-          return [sumOf(sum, { ...own, restLb: 0 })];
+          return [sumOf(sum, drivenOut(problem, [load], { gateUsd, restLb: 0 }))];
         }
         return (rests[index] ?? []).flatMap((rest) => {
           const more = ratio + rest.restLb / mostLb(load.trailer, stream);
@@ -126,43 +118,43 @@ function together(problem: PlanProblem, held: Held, streams: readonly PlanStream
           return filled(index + 1, more, [...restsLb, rest.restLb], sumOf(sum, { ...rest, restLb: 0 }));
         });
       };
-      return filled(0, 0, [], { costUsd: 0, tripCount: 0, backs: problem.trailers.map(() => 0), restLb: 0 });
+      return filled(0, 0, [], nothing(problem));
     });
 }
 
-/** What base costs that trips with rubble do not bring; null where one of them is not needed. */
-function broughtAlone(problem: PlanProblem, held: Held): (backs: readonly number[]) => Least | null {
+/** The whole of a plan with the base that its trips with rubble do not bring; null where one of them is not needed. */
+function broughtAlone(problem: PlanProblem, held: Held): (some: Some) => Least | null {
   const { base, trailers, places } = problem;
-  if (base === null) return () => ({ costUsd: 0, tripCount: 0 });
+  if (base === null) return (some) => leastOf(wholeOf(problem, some, [], 0));
   const eachLb = trailers.map((trailer) => mostLb(trailer, base));
   const fetches = trailers.flatMap((trailer) =>
     places.filter(({ sellsBase }) => sellsBase).map((place) => ({ trailer, place, withBase: true })),
   );
-  return (backs) => {
-    const broughtLb = backs.reduce((sum, count, index) => sum + count * (eachLb[index] ?? 0), 0);
-    const smallestLb = Math.min(...eachLb.filter((_, index) => (backs[index] ?? 0) > 0));
+  return (some) => {
+    const backsLb = some.backs.map(
+      (count, index) => count * (eachLb[Math.floor(index / places.length)] ?? 0),
+    );
+    const broughtLb = backsLb.reduce((sum, lb) => sum + lb, 0);
+    const smallestLb = Math.min(
+      ...eachLb.filter((_, index) =>
+        backsLb.some((lb, at) => lb > 0 && Math.floor(at / places.length) === index),
+      ),
+    );
     if (broughtLb > (base.roomLb ?? Number.POSITIVE_INFINITY) + NOISE_LB) return null;
     if (broughtLb > 0 && broughtLb - smallestLb >= base.weightLb - NOISE_LB) return null;
     const restLb = base.weightLb - broughtLb;
-    if (restLb < NOISE_LB) return { costUsd: 0, tripCount: 0 };
+    if (restLb < NOISE_LB) return leastOf(wholeOf(problem, some, [], 0));
     const mostTrips = Math.ceil(restLb / Math.min(...eachLb) - 1e-9);
     return leastOf(
       multisets(fetches, mostTrips, ({ trailer, place }) =>
         held.mostFetched({ trailer: trailer.id, place: place.id }),
-      ).flatMap((trips) => delivered(problem, base, trips, restLb, held.mostDeliveries)),
+      ).flatMap((trips) => {
+        const leastLb = Math.min(...trips.map(({ trailer }) => mostLb(trailer, base)));
+        if (trips.length > 0 && roomLb(trips, base) - leastLb >= restLb - NOISE_LB) return [];
+        const leftLb = restLb - roomLb(trips, base);
+        const deliveries = Math.max(0, Math.ceil(leftLb / base.deliveryLb - 1e-9));
+        return deliveries > held.mostDeliveries ? [] : wholeOf(problem, some, trips, deliveries);
+      }),
     );
   };
-}
-
-function delivered(
-  problem: PlanProblem,
-  base: PlanBase,
-  trips: readonly Load[],
-  restLb: number,
-  most: number,
-): readonly Least[] {
-  const leftLb = restLb - roomLb(trips, base);
-  const count = Math.max(0, Math.ceil(leftLb / base.deliveryLb - 1e-9));
-  const tripsUsd = trips.reduce((sum, { place }) => sum + fetchUsd(problem, place), 0);
-  return count > most ? [] : [{ costUsd: tripsUsd + count * base.deliveryUsd, tripCount: trips.length }];
 }

@@ -1,7 +1,7 @@
 import type { PlanProblem, PlanStream } from '../../../../src/calculate/haul/plan/problem.ts';
-import { askedUsd, type Load, mostLb, outUsd } from './brute-costs.ts';
+import { askedUsd, type Load, mostLb } from './brute-costs.ts';
 import {
-  backsOf,
+  drivenOut,
   type Held,
   leastOfEach,
   loadsFor,
@@ -21,14 +21,10 @@ export function alone(problem: PlanProblem, held: Held, stream: PlanStream): rea
   // One more than the smallest trailer needs: a dear pound may go where it is cheap to dump and dear to drive.
   const mostLoads = Math.ceil(stream.weightLb / smallestLb - 1e-9) + 1;
   return leastOfEach(
+    problem,
     multisets(loads, mostLoads, (load) => held.most(stream.stream, tripOf(load)))
       .filter((some) => roomLb(some, stream) >= stream.weightLb - NOISE_LB)
-      .map((some) => ({
-        costUsd: some.reduce((sum, load) => sum + outUsd(problem, load), layoutUsd(some, stream)),
-        tripCount: some.length,
-        backs: backsOf(problem, some),
-        restLb: 0,
-      })),
+      .map((some) => drivenOut(problem, some, { gateUsd: layoutUsd(some, stream), restLb: 0 })),
   );
 }
 
@@ -67,14 +63,15 @@ export function restsOf(
   const smallestLb = Math.min(...loads.map(({ trailer }) => mostLb(trailer, stream)));
   const most = (load: Load) => held.most(stream.stream, tripOf(load));
   return leastOfEach(
+    problem,
     multisets(loads, Math.floor(stream.weightLb / smallestLb), most).flatMap((some) => {
       const restLb = stream.weightLb - roomLb(some, stream);
       if (restLb < NOISE_LB || restLb > mostRestLb + NOISE_LB) return [];
-      const costUsd = some.reduce((sum, load) => {
+      const gateUsd = some.reduce((sum, load) => {
         const asked = askedUsd(load, [{ ...stream, weightLb: mostLb(load.trailer, stream) }]);
-        return sum + outUsd(problem, load) + Math.max(load.place.minimumUsd, asked);
+        return sum + Math.max(load.place.minimumUsd, asked);
       }, 0);
-      return [{ costUsd, tripCount: some.length, backs: backsOf(problem, some), restLb }];
+      return [drivenOut(problem, some, { gateUsd, restLb })];
     }),
   );
 }

@@ -4,7 +4,7 @@ import type {
   PlanProblem,
   PlanStream,
 } from '../../../../src/calculate/haul/plan/problem.ts';
-import { type Load, mostLb } from './brute-costs.ts';
+import { drivenUsd, type Load, mostLb, outHr } from './brute-costs.ts';
 
 /* Lists of loads, and the least of what they come to. */
 
@@ -20,8 +20,15 @@ export type Held = {
   readonly mostDeliveries: number;
 };
 
-/** Some of a plan: trips back with base are counted by trailer. */
-export type Some = Least & { readonly backs: readonly number[]; readonly restLb: number };
+/** Some of a plan. */
+export type Some = Least & {
+  readonly hours: number;
+  /** Loads out, by trailer. */
+  readonly outs: readonly number[];
+  /** Trips back with base, by trailer and place. */
+  readonly backs: readonly number[];
+  readonly restLb: number;
+};
 
 export const NOISE_LB = 1e-3;
 const NOISE_USD = 1e-5;
@@ -70,25 +77,62 @@ export function roomLb(loads: readonly Load[], of: PlanStream | PlanBase): numbe
   return loads.reduce((sum, { trailer }) => sum + mostLb(trailer, of), 0);
 }
 
-export function backsOf({ trailers }: PlanProblem, loads: readonly Load[]): readonly number[] {
-  return trailers.map(
-    ({ id }) => loads.filter(({ trailer, withBase }) => withBase && trailer.id === id).length,
-  );
+export function nothing({ trailers, places }: PlanProblem): Some {
+  const outs = trailers.map(() => 0);
+  return {
+    costUsd: 0,
+    tripCount: 0,
+    hours: 0,
+    outs,
+    backs: outs.flatMap(() => places.map(() => 0)),
+    restLb: 0,
+  };
+}
+
+/** Loads that take something out, at so much at the gate. */
+export function drivenOut(
+  problem: PlanProblem,
+  loads: readonly Load[],
+  left: { readonly gateUsd: number; readonly restLb: number },
+): Some {
+  const { trailers, places } = problem;
+  const count = (isIt: (load: Load) => boolean) => loads.filter(isIt).length;
+  const hours = loads.reduce((sum, load) => sum + outHr(problem, load), 0);
+  const miles = loads.reduce((sum, { place }) => sum + 2 * place.distanceMi, 0);
+  return {
+    costUsd: left.gateUsd + drivenUsd(problem, hours, miles),
+    tripCount: loads.length,
+    hours,
+    outs: trailers.map(({ id }) => count(({ trailer }) => trailer.id === id)),
+    backs: trailers.flatMap((one) =>
+      places.map((to) =>
+        count(({ trailer, place, withBase }) => withBase && trailer.id === one.id && place.id === to.id),
+      ),
+    ),
+    restLb: left.restLb,
+  };
 }
 
 export function sumOf(one: Some, other: Some): Some {
-  const backs = one.backs.map((count, index) => count + (other.backs[index] ?? 0));
-  return { ...plus(one, other), backs, restLb: one.restLb + other.restLb };
+  const sums = (some: readonly number[], more: readonly number[]) =>
+    some.map((count, index) => count + (more[index] ?? 0));
+  return {
+    costUsd: one.costUsd + other.costUsd,
+    tripCount: one.tripCount + other.tripCount,
+    hours: one.hours + other.hours,
+    outs: sums(one.outs, other.outs),
+    backs: sums(one.backs, other.backs),
+    restLb: one.restLb + other.restLb,
+  };
 }
 
-export function plus(one: Least, other: Least): Least {
-  return { costUsd: one.costUsd + other.costUsd, tripCount: one.tripCount + other.tripCount };
-}
-
-export function leastOfEach(all: readonly Some[]): readonly Some[] {
+/** Of those that differ in nothing that counts later, the least. */
+export function leastOfEach({ rates, mostHr }: PlanProblem, all: readonly Some[]): readonly Some[] {
   const byKey = new Map<string, Some>();
   for (const some of all) {
-    const key = `${some.backs.join()} ${some.restLb.toFixed(3)}`;
+    const outs = rates.swapHr === null ? '' : some.outs.join();
+    const hours = mostHr === null ? '' : some.hours.toFixed(5);
+    const key = `${some.backs.join()} ${outs} ${hours} ${some.restLb.toFixed(3)}`;
     const known = byKey.get(key);
     if (known === undefined || isLess(some, known)) byKey.set(key, some);
   }

@@ -12,7 +12,14 @@ function planned(problem: PlanProblem): Plan {
 }
 
 /** Trips that cost nothing themselves: only what the gate takes. */
-const STILL = { driverUsdPerHr: 0, truckUsdPerHr: 0, truckUsdPerMi: 0, loadingHr: 0 };
+const STILL = {
+  driverUsdPerHr: 0,
+  truckUsdPerHr: 0,
+  truckUsdPerMi: 0,
+  loadingHr: 0,
+  swapHr: null,
+  driverCount: 1,
+};
 
 function gateUsd(payloadLb: number, tariff: Partial<Tariff>, streamLb = 25_000): number {
   return planned(

@@ -27,6 +27,18 @@ describe(`invariants of the plan against all plans of small problems (seed ${SEE
     );
   });
 
+  test.each([
+    ['trailers are swapped, or several trucks drive', { ...ALL, swaps: true }, 400],
+    ['each place has its own price of base', { ...ALL, prices: true }, 400],
+    ['the drivers have only so much time', { ...ALL, hurried: true }, 300],
+    ['all of that', { ...ALL, swaps: true, prices: true, hurried: true }, 300],
+  ])('nor where %s', (_, wanted, runs) => {
+    fc.assert(
+      fc.property(smallProblem(wanted), (problem) => expectSame(bestPlan(problem), leastOfAll(problem))),
+      { numRuns: runCount(runs), seed: SEED },
+    );
+  });
+
   test('the next one is the least of those that have less of some kind of trip', () => {
     fc.assert(
       fc.property(smallProblem(ALL), (problem) => {

@@ -42,7 +42,14 @@ test('two trailers that need fewer trips than either alone stay, though either w
       { stream: 'clean-concrete', weightLb: 8000, looseLbPerCuYd: 4000 },
       { stream: 'soil', weightLb: 2000, looseLbPerCuYd: 500 },
     ],
-    rates: { driverUsdPerHr: 0, truckUsdPerHr: 0, truckUsdPerMi: 0, loadingHr: 0.25 },
+    rates: {
+      driverUsdPerHr: 0,
+      truckUsdPerHr: 0,
+      truckUsdPerMi: 0,
+      loadingHr: 0.25,
+      swapHr: null,
+      driverCount: 1,
+    },
   });
   for (const trailer of problem.trailers)
     expect(plainestPlan({ ...problem, trailers: [trailer] })).toMatchObject({ costUsd: 50, tripCount: 3 });

@@ -11,7 +11,17 @@ import { mostLb } from './brute-costs.ts';
 
 /* Problems small enough to look at every plan: few loads, few kinds of trips. */
 
-export type Wanted = { readonly rebates: boolean; readonly mixed: boolean; readonly base: boolean };
+export type Wanted = {
+  readonly rebates: boolean;
+  readonly mixed: boolean;
+  readonly base: boolean;
+  /** Trailers that are swapped, or several trucks. */
+  readonly swaps?: boolean;
+  /** Base has a price of its own at each place. */
+  readonly prices?: boolean;
+  /** The drivers have only so much time. */
+  readonly hurried?: boolean;
+};
 
 const STREAMS = ['clean-concrete', 'masonry', 'soil'] as const;
 /** Loads that each stream needs at the most of the smallest trailer, by the count of streams. */
@@ -51,8 +61,10 @@ function place(index: number, wanted: Wanted): fc.Arbitrary<PlanPlace> {
       driveMin: fc.integer({ min: 5, max: 60 }),
       turnMin: fc.integer({ min: 5, max: 30 }),
       sellsBase: fc.boolean(),
+      baseUsdPerTon: wanted.prices ? fc.constantFrom(8, 14, 19, 26) : fc.constant(0),
+      baseMinimumUsd: wanted.prices ? fc.constantFrom(0, 0, 30, 70) : fc.constant(0),
     })
-    .map(({ rebate, surcharged, driveMin, turnMin, ...made }) => ({
+    .map(({ rebate, surcharged, driveMin, turnMin, baseUsdPerTon, ...made }) => ({
       ...made,
       id: `p${index}`,
       tariffWithBase: wanted.rebates
@@ -66,6 +78,7 @@ function place(index: number, wanted: Wanted): fc.Arbitrary<PlanPlace> {
       mixedLoads: wanted.mixed && made.mixedLoads,
       driveHr: driveMin / 60,
       turnHr: turnMin / 60,
+      baseUsdPerLb: baseUsdPerTon / 2000,
     }));
 }
 
@@ -92,8 +105,15 @@ export function smallProblem(wanted: Wanted): fc.Arbitrary<PlanProblem> {
       ),
       base: wanted.base ? fc.option(base, { freq: 2 }) : fc.constant(null),
       perHr: fc.boolean(),
+      loadingHr: wanted.swaps ? fc.constantFrom(0.25, 0.4, 0.75, 1.5) : fc.constant(0.4),
+      swapHr: wanted.swaps ? fc.constantFrom(null, 0, 0.1, 0.2) : fc.constant(null),
+      driverCount: wanted.swaps ? fc.constantFrom(1, 1, 1, 2) : fc.constant(1),
+      mostHr: wanted.hurried
+        ? fc.integer({ min: 2, max: 24 }).map((halves) => halves / 2)
+        : fc.constant(null),
+      baseUsdPerTon: wanted.prices ? fc.constantFrom(8, 14, 19, 26) : fc.constant(0),
     })
-    .map(({ trailers, places, streams, sizes, base, perHr }) => {
+    .map(({ trailers, places, streams, sizes, base, perHr, mostHr, baseUsdPerTon, ...driven }) => {
       const least = (loose: number) =>
         Math.min(...trailers.map((trailer) => mostLb(trailer, { looseLbPerCuYd: loose })));
       return {
@@ -106,13 +126,14 @@ export function smallProblem(wanted: Wanted): fc.Arbitrary<PlanProblem> {
             looseLbPerCuYd: loose,
           }),
         ),
-        base: base === null ? null : baseOf(base, least(2800)),
+        base: base === null ? null : { ...baseOf(base, least(2800)), usdPerLb: baseUsdPerTon / 2000 },
         rates: {
           driverUsdPerHr: 38,
           truckUsdPerHr: perHr ? 22 : 0,
           truckUsdPerMi: perHr ? 0 : 0.9,
-          loadingHr: 0.4,
+          ...driven,
         },
+        mostHr,
       };
     });
 }
@@ -126,7 +147,7 @@ function baseOf(
     deliveryLb: number;
   },
   loadLb: number,
-): PlanBase {
+): Omit<PlanBase, 'usdPerLb'> {
   const { loads, room, ...rest } = made;
   return {
     ...rest,
