@@ -12,4 +12,4 @@ export type {
   SharedLoad,
   Tariff,
 } from './problem.ts';
-export { driverCount, outHr, swapSavesHr } from './working.ts';
+export { driverCount, swapSavesHr } from './working.ts';
