@@ -12,6 +12,9 @@ import { writeWhole } from './write-whole.ts';
 /** Changes when the way of printing does (flags, options); part of the cache key. */
 export const PRINT_VERSION = 2;
 
+/** A binder of a hundred pages on a machine that has other work to do takes a minute. */
+const PRINT_LIMIT_MS = 180_000;
+
 export type PrintJob = {
   htmlPath: string;
   pdfPath: string;
@@ -47,7 +50,7 @@ type Outcome = { isPrinted: true; pageCount: number } | { isPrinted: false; reas
  * @throws {Error} If a PDF cannot be written: the disk refuses the others as well.
  */
 export async function printPdfs(jobs: readonly PrintJob[], options: PrintOptions): Promise<PrintReport> {
-  const { browser, concurrency = 2, limitMs = 30_000, onDone } = options;
+  const { browser, concurrency = 2, limitMs = PRINT_LIMIT_MS, onDone } = options;
   if (!(Number.isInteger(concurrency) && concurrency > 0)) {
     throw new RangeError(`concurrency must be a whole number above 0, got ${concurrency}`);
   }
