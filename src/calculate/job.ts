@@ -128,6 +128,14 @@ export type OldSteps = {
 /** Where along the lowest step of a flight, seen from below. */
 export type FootSpot = 'left' | 'middle' | 'right';
 
+/**
+ * How far the new surface lies above the one that is there [in], below 0 where it lies lower; or where the
+ * ends of the foot are on the plan, and heights tell.
+ */
+export type FlightFoot =
+  | { readonly kind: 'typed'; readonly changeIn: Readonly<Record<FootSpot, number>> }
+  | { readonly kind: 'ends'; readonly left: TapedPoint; readonly right: TapedPoint };
+
 /** A flight of steps that stays while the surface at its foot is built anew. */
 export type Flight = {
   readonly id: string;
@@ -136,8 +144,7 @@ export type Flight = {
   readonly risersIn: readonly number[];
   readonly treadIn: number;
   readonly widthIn: number;
-  /** How far the new surface lies above the one that is there [in]; below 0 where it lies lower. */
-  readonly foot: Readonly<Record<FootSpot, number>>;
+  readonly foot: FlightFoot;
   /** What could be laid on the treads, and how much of it on the landing; null where nobody said. */
   readonly topping: {
     readonly thinnestIn: number;
@@ -265,7 +272,12 @@ export type Slab = {
   readonly geotextile: boolean;
   /** Soil dug out below the old slab before the base; 0 where none. */
   readonly digIn: number;
-  readonly fall: { readonly slope: number; readonly towards: PublicText };
+  readonly fall: {
+    readonly slope: number;
+    readonly towards: PublicText;
+    /** Clockwise from up the plan; null where nobody said. */
+    readonly directionDeg: number | null;
+  };
   readonly reinforcement: Reinforcement;
   readonly finish: Finish;
   /** A joint spacing of the job's own; null takes the table's. */

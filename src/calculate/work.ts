@@ -86,6 +86,7 @@ export function calcWork(job: Job, topics: Topics) {
     flights: site.flights,
     steps: build.steps,
     points: levels.figures.points,
+    graded: grades.data.slabs,
   });
   const { steps } = flights.data;
   const clearances = topics.clearances({ walls: job.walls, slabs, graded: grades.data.slabs });

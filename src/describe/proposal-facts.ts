@@ -3,9 +3,9 @@ import type { JobResults } from '../calculate/index.ts';
 import type { Job, Slab } from '../calculate/job.ts';
 import { thingNamed } from '../calculate/parts.ts';
 import { addDaysOn } from '../units/index.ts';
-import { drawnFalls } from './parts/drawn-falls.ts';
 import { frameFactsOf } from './parts/frame-facts.ts';
 import { slabArea } from './parts/plan-areas.ts';
+import { slabWater, waterArrows } from './parts/slab-water.ts';
 import type { ProposalFacts } from './proposal/index.ts';
 
 /**
@@ -101,22 +101,20 @@ function slabFacts(slab: Slab, results: JobResults): ProposalFacts['slabs'][numb
     alongStaysFt: num(shape['along-stays']),
     note: slab.note,
     plan: slabArea(results, slab),
-    falls: drawnFalls(results.grades.data.slabs[slab.id]?.falls ?? []).map(({ at, towardsRad }) => ({
-      at,
-      towardsRad,
-    })),
+    falls: waterArrows(slab, results),
+    water: slabWater(slab, results),
   };
 }
 
 function flightFacts(job: Job, results: JobResults): ProposalFacts['flights'] {
   return Object.values(job.site.flights)
-    .filter(({ foot }) => Object.values(foot).some((riseIn) => riseIn !== 0))
     .map(({ id, label, risersIn }) => {
       const { risers } = thingNamed(results.flights.figures.stays, id, 'flight');
       const thenIn = Object.values(risers).map(num);
       const [nowIn = 0] = risersIn;
       return { label, nowIn, leastIn: Math.min(...thenIn), mostIn: Math.max(...thenIn) };
-    });
+    })
+    .filter(({ nowIn, leastIn, mostIn }) => leastIn !== nowIn || mostIn !== nowIn);
 }
 
 /** What hauling is planned for. */

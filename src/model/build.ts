@@ -40,7 +40,11 @@ function slabOf(id: string, input: SlabInput): Slab {
     baseIn: inCoreUnit(input.base),
     digIn: inCoreUnit(input.dig),
     geotextile: input.geotextile ?? SHIPPED.geotextile,
-    fall: { slope: inCoreUnit(input.fall.slope), towards: input.fall.towards },
+    fall: {
+      slope: inCoreUnit(input.fall.slope),
+      towards: input.fall.towards,
+      directionDeg: inCoreUnitOrNull(input.fall.direction),
+    },
     reinforcement: reinforcementOf(input.reinforcement),
     finish: input.finish,
     jointSpacingIn: inCoreUnitOrNull(input['joint-spacing']),

@@ -1,6 +1,7 @@
 import { parseDate } from '../units/index.ts';
 import { checkEdits } from './check-edits.ts';
 import { checkExisting } from './check-existing.ts';
+import { checkFlight } from './check-flights.ts';
 import { checkGeotextile } from './check-geotextile.ts';
 import { checkHeights } from './check-heights.ts';
 import { checkMethods } from './check-methods.ts';
@@ -45,6 +46,7 @@ function checkBuild(finder: Finder): void {
       mayBeNone: finder.origins.has('company.forms'),
     });
   }
+  for (const id of childrenOf('site.flights', finder.origins)) checkFlight(finder, `site.flights.${id}`);
   for (const id of childrenOf('build.steps', finder.origins)) checkSteps(finder, `build.steps.${id}`);
 }
 

@@ -294,6 +294,10 @@ type CorePartsByCode = {
   readonly 'treads-rise-too-much': { readonly treads: string; readonly rise: string };
   readonly 'steps-of-nothing': Nothing;
   readonly 'steps-without-room': { readonly run: string; readonly room: string };
+  readonly 'foot-said-twice': Nothing;
+  readonly 'foot-missing': Nothing;
+  readonly 'foot-off-slabs': Nothing;
+  readonly 'foot-without-old': { readonly slab: string };
   readonly 'foot-above-tread': { readonly rise: string; readonly riser: string };
   readonly 'thickest-below-thickness': { readonly thickest: string; readonly thickness: string };
   readonly 'thickened-edge-not-deeper': { readonly depth: string; readonly thickness: string };

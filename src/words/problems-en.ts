@@ -472,6 +472,14 @@ const texts: ProblemTexts = {
     'One riser up to something that is there has no tread and no landing, so nothing is poured. Write how deep the step is as its landing, or take the steps away.',
   'steps-without-room': ({ run, room }) =>
     `Treads and landing are ${run} along the ground, and there is room for ${room}. Make treads or landing shorter, or turn the steps.`,
+  'foot-said-twice': () =>
+    'What changes at this foot is said, and the heights tell it too. Take one of the two away: foot, or foot-ends.',
+  'foot-missing': () =>
+    'What changes at the foot of this flight is missing. Write foot: { left: 1/2 in, middle: 1/2 in, right: 1/2 in }, or foot-ends with the two ends of its lowest step, where heights tell it.',
+  'foot-off-slabs': () =>
+    'No slab with heights lies at this foot, so what changes there is not known. Give the slab there three points of the heights, not in a line, check where the foot is, or write foot instead.',
+  'foot-without-old': ({ slab }) =>
+    `What is there now under "${slab}" is not known, so neither is what changes at this foot. Give what goes there three points of the heights, kind: existing, or write foot instead.`,
   'foot-above-tread': ({ rise, riser }) =>
     `The new surface would rise ${rise} here, and the lowest step is ${riser} high: the tread would lie below it. Check both.`,
   'thickest-below-thickness': ({ thickest, thickness }) =>

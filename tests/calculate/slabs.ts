@@ -19,7 +19,7 @@ export function aSlab(changed: Partial<Slab> = {}): Slab {
     baseIn: 4,
     geotextile: false,
     digIn: 0,
-    fall: { slope: 1 / 48, towards: 'street' as PublicText },
+    fall: { slope: 1 / 48, towards: 'street' as PublicText, directionDeg: null },
     reinforcement: { kind: 'none' },
     finish: 'broom',
     jointSpacingIn: null,

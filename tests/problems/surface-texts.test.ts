@@ -20,4 +20,11 @@ describe('what the calculation finds wrong with a new surface, in words', () => 
   test('a profile that crosses no known surface says what would do', () => {
     expect(texts['profile-off-slabs']({})).toContain('Run it across one, not along its edge');
   });
+
+  test('a foot that heights cannot tell says which are missing', () => {
+    expect(texts['foot-off-slabs']({})).toContain('No slab with heights lies at this foot');
+    expect(texts['foot-without-old']({ slab: 'Walk' })).toContain(
+      'What is there now under "Walk" is not known',
+    );
+  });
 });

@@ -27,7 +27,7 @@ function findingsOf({ riserIn, treadIn }: { riserIn: number; treadIn: number }):
     treadSlope: 0,
     roomIn: null,
   } as const;
-  const { figures } = calcFlights({ flights: {}, steps: { porch: flight }, points: undefined });
+  const { figures } = calcFlights({ flights: {}, steps: { porch: flight }, points: undefined, graded: {} });
   const { findings } = evaluateRules({
     rules: shippedRules('general'),
     figures: { flights: figures },

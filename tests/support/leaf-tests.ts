@@ -105,6 +105,10 @@ const SPECIAL: Readonly<Record<string, Special>> = {
     change: [{ of: 'job', path: 'build.slabs.seat.at.0', text: '73 ft' }],
     reason: 'slabs with heights do not leave their points',
   },
+  'job site.flights.*.foot-ends.*.*': {
+    change: [{ of: 'job', path: 'site.flights.wedge-flight.foot-ends.0.0', text: '41 ft' }],
+    reason: 'a foot is at a slab with heights',
+  },
   'job build.steps.*.to': {
     setting: [{ of: 'job', path: 'build.steps.door-steps.landing', text: '3 ft' }],
     change: [{ of: 'job', path: 'build.steps.door-steps.to', text: 'bay-door' }],

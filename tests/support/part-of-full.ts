@@ -8,7 +8,7 @@ const ALWAYS = ['drive', 'walk', 'old-drive', 'old-court', 'brick-edge', 'old-se
 /**
  * The full job with few of its slabs and of what is there: those that stay in every part, those
  * named, and what goes where one of these comes. Whatever names a thing that is gone goes too, and
- * the points of its heights. All else that a job can say is still said. To calculate the full job
+ * the points of its heights and flights at it. All else that a job can say is still said. To calculate the full job
  * takes four times as long, so what a part can show is looked for there.
  *
  * @param named Words of which some are ids of things or of their points; the others are passed over.
@@ -18,11 +18,13 @@ export function partOfFull(trees: Trees, named: readonly string[]): Trees {
   const things = [...idsIn(build?.['slabs']), ...idsIn(site?.['existing'])];
   const kept = [...ALWAYS, ...things.filter((id) => named.some((word) => isOf(id, word)))];
   const goes = things.filter((id) => !kept.includes(id) && !kept.includes(id.replace(/^old-/, '')));
-  const points = idsIn(heights?.['points']).filter((point) => goes.some((id) => isOf(id, point)));
-  return { ...trees, job: without(trees.job, new Set([...goes, ...points])) };
+  const namedFor = [...idsIn(heights?.['points']), ...idsIn(site?.['flights'])].filter((name) =>
+    goes.some((id) => isOf(id, name)),
+  );
+  return { ...trees, job: without(trees.job, new Set([...goes, ...namedFor])) };
 }
 
-/** Points are named for the thing they lie on: `pad-3` and `plot-middle`. */
+/** Points and flights are named for the thing they lie on: `pad-3` and `wedge-flight`. */
 function isOf(id: string, word: string): boolean {
   return word === id || word.startsWith(`${id}-`);
 }

@@ -1,5 +1,6 @@
 import { type Figure, type Given, given, num } from '../figure.ts';
 import type { Flight, FootSpot } from '../job.ts';
+import type { FootChanges } from './foot-changes.ts';
 import { lengthFigure } from './length-figure.ts';
 import { isEven } from './limits.ts';
 import { type SurfaceFigures, surfaceFigures } from './surface-figures.ts';
@@ -34,12 +35,12 @@ export function risersOf({ id, risersIn }: Pick<Flight, 'id' | 'risersIn'>): Rec
  *
  * @throws {RangeError} If the flight has no riser, which the reader refuses.
  */
-export function footFigures(flight: Pick<Flight, 'id' | 'risersIn' | 'foot'>): FootFigures {
+export function footFigures(flight: Pick<Flight, 'id' | 'risersIn'>, changes: FootChanges): FootFigures {
   const taped = risersOf(flight);
   const { riser1In, ...others } = taped;
   if (riser1In === undefined) throw new RangeError(`the flight ${flight.id} has no riser`);
   const riserAt = (spot: FootSpot) => {
-    const riseIn = given(`site.flights.${flight.id}.foot.${spot}`, flight.foot[spot], 'in');
+    const riseIn = changes[spot];
     return lengthFigure(num(riser1In) - num(riseIn), 'riser1In - riseIn', { riser1In, riseIn });
   };
   const risers = { left: riserAt('left'), middle: riserAt('middle'), right: riserAt('right') };

@@ -1,8 +1,10 @@
 import type { CoreProblem } from '../../problems/index.ts';
 import { given, num } from '../figure.ts';
+import type { GradedSlab } from '../grades/index.ts';
 import type { Flight, Steps } from '../job.ts';
 import type { LevelsResult } from '../levels/index.ts';
 import type { TopicResult } from '../topic.ts';
+import { type Foot, type FootHeights, footOf } from './foot-changes.ts';
 import { FOOT_SPOTS, type FootFigures, footFigures } from './foot-figures.ts';
 import { footProblems } from './foot-problems.ts';
 import { isEven } from './limits.ts';
@@ -19,6 +21,8 @@ export type { StepsFigures } from './steps-figures.ts';
 export { type TreadWork, treadWork } from './tread-work.ts';
 
 export type StayFigures = FootFigures & {
+  /** Only where heights tell what changes at the foot. */
+  readonly foot?: FootHeights;
   /** Equal risers with the landing as it is. */
   readonly kept: SplitFigures;
   /** Equal risers with the landing raised; only where something may be laid on it. */
@@ -43,39 +47,51 @@ export type FlightsResult = TopicResult<
  * what one that is built is formed at.
  *
  * @param input.points Heights by point; none where the job says nothing of heights.
+ * @param input.graded The slabs whose surface is known from them.
  */
 export function calcFlights(input: {
   readonly flights: Readonly<Record<string, Flight>>;
   readonly steps: Readonly<Record<string, Steps>>;
   readonly points: LevelsResult['figures']['points'];
+  readonly graded: Readonly<Record<string, GradedSlab>>;
 }): FlightsResult {
-  const flights = Object.values(input.flights);
+  const slabs = Object.values(input.graded);
+  const stays = Object.values(input.flights).map((flight) => ({ flight, foot: footOf(flight, slabs) }));
   const built = Object.values(input.steps).map((steps) => builtOf(steps, input.points ?? {}));
   return {
     figures: {
-      stays: Object.fromEntries(flights.map((flight) => [flight.id, stayFigures(flight)])),
+      stays: Object.fromEntries(stays.map((one) => [one.flight.id, stayFigures(one)])),
       steps: Object.fromEntries(built.map(({ steps, figures }) => [steps.id, figures])),
     },
     data: {
-      uneven: flights.filter(isUneven).map(({ id }) => id),
+      uneven: stays.filter(isUneven).map(({ flight }) => flight.id),
       steps: Object.fromEntries(built.map(({ steps }) => [steps.id, steps])),
     },
-    problems: [...flights.flatMap(footProblems), ...built.flatMap(({ problems }) => problems)],
+    problems: [
+      ...stays.flatMap(({ flight, foot }) => [...foot.problems, ...footProblems(flight, foot.changes)]),
+      ...built.flatMap(({ problems }) => problems),
+    ],
   };
 }
 
-function isUneven({ risersIn, foot }: Flight): boolean {
-  const [lowestIn = 0, ...othersIn] = risersIn;
-  return !isEven([...othersIn, ...FOOT_SPOTS.map((spot) => lowestIn - foot[spot])]);
+type Stay = { readonly flight: Flight; readonly foot: Foot };
+
+function isUneven({ flight, foot }: Stay): boolean {
+  const [lowestIn = 0, ...othersIn] = flight.risersIn;
+  return !isEven([...othersIn, ...FOOT_SPOTS.map((spot) => lowestIn - num(foot.changes[spot]))]);
 }
 
-function stayFigures(flight: Flight): StayFigures {
+function stayFigures({ flight, foot }: Stay): StayFigures {
   const { id, topping } = flight;
-  const kept = splitFigures(flight, null);
-  const foot = footFigures(flight);
-  if (topping === null || topping.landingIn === 0) return { ...foot, kept };
+  const { changes, heights } = foot;
+  const made = {
+    ...(heights === null ? {} : { foot: heights }),
+    ...footFigures(flight, changes),
+    kept: splitFigures(flight, changes.middle, null),
+  };
+  if (topping === null || topping.landingIn === 0) return made;
   const landing = given(`site.flights.${id}.topping.landing`, topping.landingIn, 'in');
-  return { ...foot, kept, raised: splitFigures(flight, landing) };
+  return { ...made, raised: splitFigures(flight, changes.middle, landing) };
 }
 
 type Points = NonNullable<LevelsResult['figures']['points']>;

@@ -1,4 +1,4 @@
-import { type Figure, figure, type Given, given, num } from '../figure.ts';
+import { type Figure, type FigureInput, figure, type Given, given, num } from '../figure.ts';
 import type { Flight } from '../job.ts';
 import { risersOf } from './foot-figures.ts';
 import { lengthFigure } from './length-figure.ts';
@@ -31,19 +31,19 @@ export const LEVEL_ENOUGH_IN = 1 / 16;
  * Tread k stands the sum of the risers above it below the landing, and has to stand n - k equal risers below
  * it. The rise is taken at the middle of the foot.
  *
+ * @param footIn  How far the new surface lies above the one that is there, at the middle [in].
  * @param landing What is laid on the landing; null where it stays as it is.
  */
-export function splitFigures(flight: Flight, landing: Given | null): SplitFigures {
-  const { id, risersIn, treadIn, widthIn, foot } = flight;
+export function splitFigures(flight: Flight, footIn: FigureInput, landing: Given | null): SplitFigures {
+  const { id, risersIn, treadIn, widthIn } = flight;
   const risers = risersOf(flight);
   const names = Object.keys(risers);
-  const footIn = given(`site.flights.${id}.foot.middle`, foot.middle, 'in');
   const raise = landing === null ? {} : { landingIn: landing };
   const raiseIn = landing === null ? 0 : num(landing);
   const plus = landing === null ? '' : ' + landingIn';
 
   const rise = lengthFigure(
-    risersIn.reduce((sum, riserIn) => sum + riserIn, 0) - foot.middle + raiseIn,
+    risersIn.reduce((sum, riserIn) => sum + riserIn, 0) - num(footIn) + raiseIn,
     `${names.join(' + ')} - footIn${plus}`,
     { ...risers, footIn, ...raise },
   );

@@ -17,6 +17,8 @@ export type SlopeFigures = {
   readonly 'fall-to-house'?: Figure;
   /** How far the slope is from the stated fall; not of a walk, whose fall is across and its slope is not. */
   readonly 'off-stated-fall'?: Figure;
+  /** The angle between its mean fall and the stated direction; only where there is one, and not of a walk [deg]. */
+  readonly 'off-stated-direction'?: Figure;
 };
 
 /** Where an arrow of fall is drawn: within one part of the surface. */
@@ -76,11 +78,38 @@ export function slopeFigures(made: SlabSurface): {
                 statedSlope: given(`build.slabs.${slab.id}.fall`, slab.fall.slope, 'ratio'),
               },
             }),
+            ...directionFigure(slab, { x: meanOf('climbX'), y: meanOf('climbY') }, inputs),
           }),
     },
     falls: onePlaneEach(
       parts.map(({ plane, middle, areaSqIn }) => ({ at: middle, ...fallOf(plane), areaSqIn })),
     ).filter((fall) => fall.slope >= SAME_SLOPE),
+  };
+}
+
+/** How far the mean fall points off the stated direction; nothing where none is stated or there is no fall. */
+function directionFigure(
+  { id, fall }: SlabSurface['slab'],
+  climb: { readonly x: number; readonly y: number },
+  heights: Readonly<Record<string, Figure>>,
+): Pick<SlopeFigures, 'off-stated-direction'> {
+  if (fall.directionDeg === null || Math.hypot(climb.x, climb.y) < SAME_SLOPE) return {};
+  const fallsRad = Math.atan2(-climb.y, -climb.x);
+  const statedRad = ((90 - fall.directionDeg) * Math.PI) / 180;
+  const turnRad = fallsRad - statedRad;
+  return {
+    'off-stated-direction': figure({
+      value: (Math.abs(Math.atan2(Math.sin(turnRad), Math.cos(turnRad))) * 180) / Math.PI,
+      unit: 'deg',
+      decimals: 0,
+      formula: {
+        method: 'the angle on the plan between the mean fall over the area and the stated direction',
+      },
+      inputs: {
+        ...heights,
+        statedDeg: given(`build.slabs.${id}.fall.direction`, fall.directionDeg, 'deg'),
+      },
+    }),
   };
 }
 

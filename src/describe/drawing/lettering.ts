@@ -104,7 +104,7 @@ export function letter(
 }
 
 function letterInOrder(
-  { areas, photoPoints, falls, words }: PlanView,
+  { areas, photoPoints, falls, isPlain, words }: PlanView,
   targets: readonly LabelTarget[],
   placement: Placement,
   room: Room,
@@ -124,10 +124,11 @@ function letterInOrder(
   const slopes = placeFallTexts(falls, placement, room);
   const joints: Primitive[] = [];
   for (const step of manner.order) {
-    if (step === 'dimensions') dimensions.push(...placeDimensions(areas, placement, room));
+    if (step === 'dimensions' && !isPlain) dimensions.push(...placeDimensions(areas, placement, room));
     if (step === 'joints') joints.push(...placeJointTags(areas, placement, room));
     if (step === 'corners') joints.push(...placeCornerTags(areas, placement, room));
-    if (step === 'curves' && !isSecond) dimensions.push(...placeRadii(areas, words.radius, placement, room));
+    if (step === 'curves' && !isSecond && !isPlain)
+      dimensions.push(...placeRadii(areas, words.radius, placement, room));
     if (step !== 'labels') continue;
     for (const target of left) {
       const outside = placeLabelOutside(target, placement, room, manner.limits);

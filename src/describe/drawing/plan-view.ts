@@ -56,6 +56,8 @@ export type PlanView = {
   readonly areas: readonly PlanArea[];
   readonly photoPoints: readonly PhotoPoint[];
   readonly falls: readonly Fall[];
+  /** Without dimensions and radii: for those who only look. */
+  readonly isPlain: boolean;
   /** Where north lies, clockwise from up the plan; null leaves the arrow out. */
   readonly northDeg: number | null;
   /** The most paper the drawing may take [in]; its height shrinks to what it shows. */

@@ -17,6 +17,8 @@ import { titleStrip } from './strip.ts';
 import { textWidthIn } from './text-width.ts';
 
 const leastPlanHeightIn = 1.1;
+/** Round the shapes of a plan without dimensions: for a name. */
+const plainRoomIn = 0.35;
 
 /** Tried in this order: short leaders, then any, and across a line only as the last. */
 const leaderLimits: readonly LeaderLimits[] = [
@@ -81,9 +83,10 @@ function drawAtScale(
   });
   const shapeWidthIn = (bounds.maxXIn - bounds.minXIn) * scale.paperInPerIn;
   const shapeHeightIn = (bounds.maxYIn - bounds.minYIn) * scale.paperInPerIn;
-  const planHeightIn = Math.max(leastPlanHeightIn, shapeHeightIn + 2 * dimensionRoomIn);
+  const roomIn = view.isPlain ? plainRoomIn : dimensionRoomIn;
+  const planHeightIn = Math.max(leastPlanHeightIn, shapeHeightIn + 2 * roomIn);
   const heightIn = planHeightIn + strip.heightIn;
-  if (shapeWidthIn + 2 * dimensionRoomIn > sheet.widthIn || heightIn > sheet.heightIn) return null;
+  if (shapeWidthIn + 2 * roomIn > sheet.widthIn || heightIn > sheet.heightIn) return null;
 
   const placement: Placement = {
     paperInPerIn: scale.paperInPerIn,

@@ -28,8 +28,16 @@ export type PlanArea = Pick<DrawnArea, 'outline' | 'role' | 'bars'> & {
 
 /** Paper left for a drawing across the page, inside the margins [in]. */
 const SHEET_IN = {
-  letter: { page: { widthIn: 7, heightIn: 6.4 }, half: { widthIn: 3.4, heightIn: 3.2 } },
-  a4: { page: { widthIn: 6.8, heightIn: 6.6 }, half: { widthIn: 3.3, heightIn: 3.3 } },
+  letter: {
+    page: { widthIn: 7, heightIn: 6.4 },
+    half: { widthIn: 3.4, heightIn: 3.2 },
+    tall: { widthIn: 3.4, heightIn: 4.2 },
+  },
+  a4: {
+    page: { widthIn: 6.8, heightIn: 6.6 },
+    half: { widthIn: 3.3, heightIn: 3.3 },
+    tall: { widthIn: 3.3, heightIn: 4.2 },
+  },
 } as const;
 
 /** The most a drawing as wide as the page may take [in]. */
@@ -45,16 +53,20 @@ export function planDrawing(made: {
   readonly photoPoints: readonly (PhotoPoint & { readonly text: PublicText })[];
   /** None where it is left out. */
   readonly falls?: readonly (Fall & { readonly text: PublicText | null })[];
+  /** Without dimensions and radii; with them if not given. */
+  readonly isPlain?: boolean;
   /** Clockwise from up the plan; null where it was not taken. */
   readonly northDeg: number | null;
   readonly paper: Paper;
-  readonly width: 'page' | 'half';
+  /** Half of the page may be taller where words beside it are few. */
+  readonly width: 'page' | 'half' | 'tall';
   readonly system: 'us' | 'metric';
   readonly show: Show;
   readonly words: Words;
 }): FiguredDrawing<PublicText> {
-  const { id, heading, areas, photoPoints, falls = [], northDeg, paper, width, system, show, words } = made;
-  const key = JSON.stringify({ id, heading, areas, photoPoints, falls, northDeg, paper, width, system });
+  const { falls = [], isPlain = false, show, words, ...given } = made;
+  const { id, heading, areas, photoPoints, northDeg, paper, width, system } = given;
+  const key = JSON.stringify({ ...given, falls, isPlain });
   const known = drawnIn(words).get(key);
   if (known !== undefined) return { heading, drawing: known };
   const drawing = drawPlan({
@@ -63,6 +75,7 @@ export function planDrawing(made: {
     areas: areas.map((area) => ({ ...area, dimension: show.length })),
     photoPoints,
     falls,
+    isPlain,
     northDeg,
     sheet: SHEET_IN[paper][width],
     system,

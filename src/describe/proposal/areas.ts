@@ -4,6 +4,7 @@ import { planDrawing } from '../parts/plan-drawing.ts';
 import { type Show, showIn } from '../show/index.ts';
 import type { FactView, ProposalView } from '../views.ts';
 import type { ProposalFacts } from './facts.ts';
+import { waterItems } from './water.ts';
 
 type Slab = ProposalFacts['slabs'][number];
 
@@ -50,7 +51,10 @@ export function areasView(facts: ProposalFacts, words: Words): ProposalView['are
     facts: [{ label: words.proposal.areas.flightFact, value: flightValue(flight, show, words) }],
     points: [],
   }));
-  return { heading: words.proposal.areas.heading, items: [...slabs, ...steps, ...flights] };
+  return {
+    heading: words.proposal.areas.heading,
+    items: [...slabs, ...waterItems(facts, words), ...steps, ...flights],
+  };
 }
 
 function flightValue(

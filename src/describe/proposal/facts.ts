@@ -36,8 +36,15 @@ export type ProposalFacts = {
     readonly alongStaysFt: number;
     readonly note: PublicText | null;
     readonly plan: PlanArea;
-    /** Where water runs on it; none where no heights tell. */
+    /** Where water runs on it, from the heights or as it is planned; none where neither tells. */
     readonly falls: readonly { readonly at: Point; readonly towardsRad: number }[];
+    /** Of the surface through the heights; null where there is none. */
+    readonly water: {
+      readonly slope: number;
+      readonly standsDeepIn: number;
+      /** Which way it falls beside the house; null where it does not stand along it. */
+      readonly atHouse: 'from-it' | 'to-it' | null;
+    } | null;
   }[];
   readonly steps: readonly {
     readonly label: PublicText;

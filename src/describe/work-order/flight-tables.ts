@@ -62,6 +62,7 @@ function flightNote(flight: Flight, made: Made): string {
     results.flights.data.uneven.includes(flight.id) &&
     FOOT_SPOTS.every((spot) => surfaceText(spot, figures, made) === say.asPlanned);
   return [
+    ...(figures.foot === undefined ? [] : [footText(figures.foot, made)]),
     ...(others.length === 0 ? [] : [say.others(others.join(say.and))]),
     say.difference(
       show.fineUp(num(figures['difference-now'])),
@@ -71,6 +72,18 @@ function flightNote(flight: Flight, made: Made): string {
     moveText(figures, made),
     ...(isSteep ? [say.steep] : []),
   ].join(' ');
+}
+
+/** What the heights say of the surface at the foot, spot by spot. */
+function footText(foot: NonNullable<StayFigures['foot']>, { show, words }: Made): string {
+  const say = words.flights.stays;
+  const spots = FOOT_SPOTS.map((spot) => {
+    const changeIn = num(foot[spot].change);
+    const size = show.fine(Math.abs(changeIn));
+    const moves = size === show.fine(0) ? say.stays : (changeIn > 0 ? say.up : say.down)(size);
+    return say.spotMoves(say.spots[spot], moves);
+  });
+  return say.fromHeights(spots.join(say.and));
 }
 
 /** Where the surface may lie against what is there now, so that no step has to be touched. */

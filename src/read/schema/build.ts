@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { bearing } from './angles.ts';
 import { lazily, TEXT_OR_NUMBER } from './leaf.ts';
 import { outlineKeys } from './outline.ts';
 import { ABOVE_ZERO, count, FROM_ZERO, length, quantity, share, yesNo } from './quantities.ts';
@@ -80,6 +81,10 @@ const slab = () =>
     fall: thing('fall', {
       slope: quantity('slope', FROM_ZERO, 'How much it falls.', '1/4 in per ft'),
       towards: publicText('Where the water goes.', 'the street'),
+      direction: bearing(
+        'Which way on the plan that is, clockwise from up: an arrow is drawn where no heights tell, and held against them where they do.',
+        '90 deg',
+      ).optional(),
     }),
     reinforcement: reinforcement().optional(),
     finish: choice(['broom', 'float', 'exposed-aggregate'], 'How the top is finished.'),

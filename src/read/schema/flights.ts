@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { compareR, parseQuantity, type Quantity } from '../../units/index.ts';
 import { leaf } from './leaf.ts';
+import { place } from './place.ts';
 import { ABOVE_ZERO, FROM_ZERO, length } from './quantities.ts';
 import { outOfRange } from './range.ts';
 import { refusal } from './refusal.ts';
@@ -34,7 +35,10 @@ const foot = () =>
     ),
     middle: change('The same at its middle.', '0 in'),
     right: change('The same at its right end.', '+1/4 in'),
-  }).meta({ description: 'What changes at the foot of the flight.' });
+  }).meta({
+    description:
+      'What changes at the foot of the flight; or its foot-ends say where it is, and the heights tell.',
+  });
 
 const topping = () =>
   thing('topping', {
@@ -60,6 +64,20 @@ export const flight = () =>
       }),
     tread: length({ ...ABOVE_ZERO, most: '6 ft' }, 'Depth of one step.', '11 in'),
     width: length(ABOVE_ZERO, 'Width of the flight.', '4 ft'),
-    foot: foot(),
+    foot: foot().optional(),
+    'foot-ends': z
+      .array(place('An end of the lowest step.'))
+      .length(2)
+      .meta({
+        description:
+          'Where its foot is on the plan, left end first as seen from below: what changes there is then the new surface less what is there now.',
+        examples: [
+          [
+            ['6 ft', '20 ft'],
+            ['6 ft', '24 ft'],
+          ],
+        ],
+      })
+      .optional(),
     topping: topping().optional(),
   });

@@ -76,6 +76,7 @@ export const findings = {
     'patio-steep': () => 'By its heights the patio is steep for tables and chairs.',
     'water-stands': () => 'Water finds no way out of a low place, unless a drain stands there.',
     'fall-and-heights-differ': () => 'The fall that is stated is not the one of the heights.',
+    'fall-runs-elsewhere': () => 'By its heights the slab falls another way than is stated.',
     'lip-between-slabs': () => 'One slab stands above its neighbour where they meet.',
     'break-between-slabs': () => 'Where two slabs meet the slope changes so much that a car may scrape.',
     'walk-closes-badly': () => 'The tape round this shape closes badly; tape it once more.',

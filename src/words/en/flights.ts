@@ -12,6 +12,11 @@ export const flights = {
     lower: (size: string) => `at least ${size} lower`,
     higher: (size: string) => `at least ${size} higher`,
     noHelp: 'no height helps',
+    stays: 'as it is',
+    up: (size: string) => `up ${size}`,
+    down: (size: string) => `down ${size}`,
+    spotMoves: (spot: string, moves: string) => `${spot.toLowerCase()} ${moves}`,
+    fromHeights: (spots: string) => `By the heights the surface moves: ${spots}.`,
     others: (sizes: string) => `The others from the bottom up, as they are: ${sizes}.`,
     and: ', ',
     difference: (now: string, then: string, limit: string) =>

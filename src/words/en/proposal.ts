@@ -31,6 +31,19 @@ export const proposal = {
     risers: (count: P) => h`${count} risers`,
   },
   signing: h`Both signatures stand on the last page.`,
+  water: {
+    heading: h`Where the water will go`,
+    arrows: h`An arrow points the way the water runs.`,
+    planned: (towards: P, slope: P) => h`Towards ${towards}, ${slope}, as it is planned.`,
+    measured: (towards: P, slope: P) => h`Towards ${towards}, ${slope} over all, from the heights we took.`,
+    atHouse: {
+      'from-it': (runs: P) => h`${runs} Beside the house it falls away from the wall.`,
+      'to-it': (runs: P) =>
+        h`${runs} A part of it falls towards the house, and we settle with you where that water goes.`,
+    },
+    stands: (runs: P, deep: P) =>
+      h`${runs} Up to ${deep} of water would stand in a hollow, which we settle before forming.`,
+  },
   areas: {
     heading: h`What we will do, area by area`,
     area: h`Area`,

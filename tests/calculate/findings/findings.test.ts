@@ -120,7 +120,7 @@ describe('shipped rule sets', () => {
     expect(RULE_SETS.toSorted()).toEqual(['california', 'general', 'maine', 'maryland']);
     const rules = RULE_SETS.flatMap((name) => shippedRules(name));
     for (const rule of rules) expect(rule.source.length, rule.code).toBeGreaterThan(10);
-    expect(rules).toHaveLength(55 + 1 + 1 + 2);
+    expect(rules).toHaveLength(56 + 1 + 1 + 2);
   });
 
   test('limits as meant, in the unit of the figure', () => {
@@ -191,6 +191,7 @@ describe('shipped rule sets', () => {
     ['patio-steep', 'grades.patio.terrace.steepest', 'ratio', 0.5 / 12, 0.042],
     ['water-stands', 'grades.patio.terrace.stands-deep', 'in', 0.125, 0.13],
     ['fall-and-heights-differ', 'grades.patio.terrace.off-stated-fall', 'ratio', 0.125 / 12, 0.011],
+    ['fall-runs-elsewhere', 'grades.patio.terrace.off-stated-direction', 'deg', 45, 46],
     ['lip-between-slabs', 'grades.joints.drive-to-walk.lip', 'in', 0.25, 0.26],
     ['break-between-slabs', 'grades.joints.drive-to-walk.break', 'ratio', 0.03, 0.031],
     ['walk-closes-badly', 'outline.slabs.walk.closure.share', 'ratio', 0.005, 0.006],

@@ -7,6 +7,9 @@ import type { PublicText } from '../../../src/calculate/text.ts';
 import { runCount } from '../../support/property-runs.ts';
 import { testExpressions } from '../evaluate.ts';
 
+const typed = (left: number, middle: number, right: number) =>
+  ({ kind: 'typed', changeIn: { left, middle, right } }) as const;
+
 function aFlight(changed: Partial<Flight> = {}): Flight {
   return {
     id: 'porch',
@@ -14,7 +17,7 @@ function aFlight(changed: Partial<Flight> = {}): Flight {
     risersIn: [7, 7.25, 7],
     treadIn: 11,
     widthIn: 48,
-    foot: { left: 0, middle: 0, right: 0 },
+    foot: typed(0, 0, 0),
     topping: null,
     ...changed,
   };
@@ -26,17 +29,18 @@ function calc(changed: Partial<Flight> = {}) {
     flights: { porch: flight },
     steps: {},
     points: undefined,
+    graded: {},
   });
   const porch = figures.stays['porch'];
   if (porch === undefined) throw new Error('no figures of the porch');
   return { porch, uneven: data.uneven, problems, flight };
 }
 
-const evenly = (riseIn: number) => ({ left: riseIn, middle: riseIn, right: riseIn });
+const evenly = (riseIn: number) => typed(riseIn, riseIn, riseIn);
 
 describe('the lowest step of a flight that stays', () => {
   test('exact: it loses what the surface rises and gains what it drops, by spot', () => {
-    const { porch, uneven } = calc({ foot: { left: -0.5, middle: 0, right: 0.25 } });
+    const { porch, uneven } = calc({ foot: typed(-0.5, 0, 0.25) });
     expect(Object.values(porch.risers).map(num)).toEqual([7.5, 7, 6.75]);
     expect(num(porch['difference-now'])).toBe(0.25);
     expect(num(porch.difference)).toBe(0.75);
@@ -69,7 +73,7 @@ describe('the lowest step of a flight that stays', () => {
     expect(low === undefined ? null : [num(low['must-drop']), num(low['may-drop'])]).toEqual([0.625, 1.375]);
     expect(low === undefined ? null : Object.values(low.lower).map(num)).toEqual([0.75, 0.75, 0.75]);
     expect(low === undefined ? null : num(low['must-rise'])).toBe(0);
-    const high = calc({ risersIn: [8, 7], foot: { left: 0, middle: 0.25, right: 0.625 } }).porch.surface;
+    const high = calc({ risersIn: [8, 7], foot: typed(0, 0.25, 0.625) }).porch.surface;
     expect(high === undefined ? null : [num(high['must-rise']), num(high['may-rise'])]).toEqual([
       0.625, 1.375,
     ]);
@@ -83,7 +87,7 @@ describe('the lowest step of a flight that stays', () => {
   });
 
   test('a surface that would cover the lowest tread is a problem, at the spot', () => {
-    const { problems } = calc({ foot: { left: 6.9, middle: 7, right: 7.5 } });
+    const { problems } = calc({ foot: typed(6.9, 7, 7.5) });
     expect(problems).toEqual([
       {
         code: 'foot-above-tread',
@@ -216,10 +220,11 @@ describe('the flight split into equal steps once more', () => {
 
 const { figures } = calcFlights({
   steps: {},
+  graded: {},
   points: undefined,
   flights: {
     porch: aFlight({
-      foot: { left: 0.5, middle: 1, right: -0.5 },
+      foot: typed(0.5, 1, -0.5),
       topping: { thinnestIn: 0.5, thickestIn: 1, landingIn: 0.5 },
     }),
     stoop: aFlight({ id: 'stoop', risersIn: [7.1], foot: evenly(0.3) }),

@@ -29,6 +29,7 @@ function calc(changed: Partial<Steps> = {}, heightsIn: Readonly<Record<string, n
   const { figures, data, problems } = calcFlights({
     flights: {},
     steps: { porch: someSteps(changed) },
+    graded: {},
     points,
   });
   const [porch, built] = [figures.steps['porch'], data.steps['porch']];

@@ -54,7 +54,7 @@ export function aSlab(changed: Partial<Slab> = {}): Slab {
     baseIn: 0,
     geotextile: false,
     digIn: 0,
-    fall: { slope: 0.02, towards: forAll('the street') },
+    fall: { slope: 0.02, towards: forAll('the street'), directionDeg: null },
     reinforcement: { kind: 'none' },
     finish: 'broom',
     jointSpacingIn: null,

@@ -47,6 +47,7 @@ export function aPlan(changes: Partial<PlanView> = {}): PlanView {
     areas: [anArea()],
     photoPoints: [],
     falls: [],
+    isPlain: false,
     northDeg: null,
     sheet: { widthIn: 7, heightIn: 8 },
     system: 'us',
