@@ -101,8 +101,8 @@ async function makeBundle(projectDir, cacheDir, folder) {
 function ownPlaces(src) {
   return {
     name: 'own-places',
-    setup({ onLoad }) {
-      onLoad({ filter: /\.ts$/ }, ({ path }) => {
+    setup(build) {
+      build.onLoad({ filter: /\.ts$/ }, ({ path }) => {
         const text = path.startsWith(src) ? readFileSync(path, 'utf8') : '';
         if (!text.includes('import.meta')) return undefined;
         const contents = text

@@ -122,7 +122,8 @@ async function takeCached(made: {
     done += 1;
     made.onDone(page.name, done);
   }
-  return missing;
+  // The longest first: a binder that is begun last is printed alone, while one processor waits.
+  return missing.toSorted((one, other) => other.html.length - one.html.length);
 }
 
 /** Puts what was printed into the cache; a browser other than the expected one gets its own keys. */
