@@ -254,6 +254,27 @@ export type ThickenedEdge = {
   readonly taperIn: number;
 };
 
+/** How control joints are made: with a groover while it is finished, or sawn. */
+export type JointCut = 'tooled' | 'wet-sawn' | 'early-entry';
+
+/** A joint whose course the job says; it runs on to the next edge or joint. */
+export type JointLine = {
+  readonly id: string;
+  /** Both on the shape, as its cut-outs are. */
+  readonly from: TapedPoint;
+  /** Null runs square to the edge nearest to where it starts. */
+  readonly to: TapedPoint | null;
+};
+
+export type SlabJointing = {
+  readonly cut: JointCut;
+  readonly lines: Readonly<Record<string, JointLine>>;
+  /** Whether the panels between those lines are divided further. */
+  readonly propose: 'rest' | 'nothing';
+  /** Whether joints and isolation strips get a sealant. */
+  readonly sealed: boolean;
+};
+
 export type Slab = {
   readonly id: string;
   readonly label: PublicText;
@@ -282,6 +303,7 @@ export type Slab = {
   readonly finish: Finish;
   /** A joint spacing of the job's own; null takes the table's. */
   readonly jointSpacingIn: number | null;
+  readonly joints: SlabJointing;
   /** Id of a form board of the company. */
   readonly board: string;
   /** Id of a form strip of the company that its curves are bent of; null where boards are sawn to bend. */
@@ -606,6 +628,8 @@ export type Suppliers = {
     readonly curingPriceUsd: Decimal;
     readonly isolationStripIn: number;
     readonly isolationPriceUsd: Decimal;
+    /** What a tube of sealant fills, and what it costs; null where the company names none. */
+    readonly sealant: { readonly fillsIn: number; readonly priceUsd: Decimal } | null;
     readonly chairPriceUsd: Decimal;
   };
 };

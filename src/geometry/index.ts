@@ -49,6 +49,7 @@ export {
   outlinePerimeterIn,
   ringAreaSqIn,
 } from './measure.ts';
+export { nearestOnEdge } from './nearest-on-edge.ts';
 export { type NumberedEdge, numberedEdges } from './numbered-edges.ts';
 export {
   chordOffsets,

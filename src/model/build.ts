@@ -3,6 +3,7 @@ import type {
   Build,
   Reinforcement,
   Slab,
+  SlabJointing,
   Steps,
   StepsRise,
   ThickenedEdge,
@@ -11,6 +12,7 @@ import type { BuildSection, SlabInput } from '../read/index.ts';
 import { SHIPPED } from './constants.ts';
 import { inCoreUnit, inCoreUnitOrNull, mapThings } from './quantity.ts';
 import { shapeOf } from './shape.ts';
+import { pointOf } from './shape-base.ts';
 
 export function buildOf(input: BuildSection): Build {
   const { mix } = input;
@@ -48,6 +50,7 @@ function slabOf(id: string, input: SlabInput): Slab {
     reinforcement: reinforcementOf(input.reinforcement),
     finish: input.finish,
     jointSpacingIn: inCoreUnitOrNull(input['joint-spacing']),
+    joints: jointingOf(input.joints),
     board: input.board,
     curveForm: input['curve-form'] ?? null,
     shortBoard: input['short-board'],
@@ -65,6 +68,19 @@ function thickenedOf(input: NonNullable<SlabInput['thickened-edges']>): readonly
       taperIn: inCoreUnitOrNull(taper) ?? SHIPPED.taperIn,
     }))
     .toSorted((one, other) => one.edge - other.edge);
+}
+
+function jointingOf(input: SlabInput['joints'] = {}): SlabJointing {
+  return {
+    cut: input.cut ?? SHIPPED.jointCut,
+    lines: mapThings(input.lines ?? {}, (id, { from, to }) => ({
+      id,
+      from: pointOf(from),
+      to: to === undefined ? null : pointOf(to),
+    })),
+    propose: input.propose ?? SHIPPED.jointsProposed,
+    sealed: input.sealed ?? SHIPPED.jointsSealed,
+  };
 }
 
 const BAR_SIZES: Readonly<Record<'3' | '4' | '5', BarSize>> = { 3: 3, 4: 4, 5: 5 };

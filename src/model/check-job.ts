@@ -7,6 +7,7 @@ import { checkHeights } from './check-heights.ts';
 import { checkMethods } from './check-methods.ts';
 import { checkOutline } from './check-outline.ts';
 import { checkReinforcement } from './check-reinforcement.ts';
+import { checkSealant } from './check-sealant.ts';
 import { checkSteps } from './check-steps.ts';
 import { checkWalls } from './check-walls.ts';
 import { childrenOf } from './paths.ts';
@@ -30,6 +31,7 @@ export function checkJob(finder: Finder): void {
   if (finder.origins.has('plan')) checkPlan(finder);
   checkEdits(finder);
   checkGeotextile(finder);
+  checkSealant(finder);
 }
 
 function checkBuild(finder: Finder): void {

@@ -25,6 +25,9 @@ export const SHIPPED = {
   taperIn: 0,
   formBulgeIn: 0,
   geotextile: false,
+  jointCut: 'wet-sawn',
+  jointsProposed: 'rest',
+  jointsSealed: false,
   minimumUsd: new Usd(0),
   mixedLoads: false,
   driverCount: 1,
@@ -73,6 +76,7 @@ export function shippedOrigins(origins: Origins): ReadonlyMap<string, Origin> {
       add(`${steel}.corners`, SHIPPED.barCorners);
     }
     add(`build.slabs.${id}.geotextile`, 'no');
+    add(`build.slabs.${id}.joints.cut`, SHIPPED.jointCut);
     for (const edge of childrenOf(`build.slabs.${id}.thickened-edges`, origins))
       add(`build.slabs.${id}.thickened-edges.${edge}.taper`, `${SHIPPED.taperIn} in`);
   }

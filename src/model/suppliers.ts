@@ -117,6 +117,10 @@ function sundriesOf(input: SuppliersSection['sundries']): Suppliers['sundries'] 
     curingPriceUsd: input['curing-price'],
     isolationStripIn: inCoreUnit(input['isolation-strip']),
     isolationPriceUsd: input['isolation-price'],
+    sealant:
+      input.sealant === undefined
+        ? null
+        : { fillsIn: inCoreUnit(input.sealant.fills), priceUsd: input.sealant.price },
     chairPriceUsd: input['chair-price'],
   };
 }

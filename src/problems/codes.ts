@@ -146,6 +146,7 @@ export type ProblemParts = WithoutUnit &
       readonly list: 'crew' | 'trailers';
       readonly count: number;
     };
+    readonly 'no-sealant': Nothing;
     readonly 'haul-by-before-start': { readonly startsOn: string };
     readonly 'lift-without-machine': Nothing;
     readonly 'machine-without-lift': { readonly machine: string };
@@ -272,6 +273,7 @@ type CorePartsByCode = {
     readonly miss: string;
     readonly allowed: string;
   };
+  readonly 'joint-line-outside': Nothing;
   readonly 'levels-do-not-close': HeightMiss;
   readonly 'sights-disagree': HeightMiss;
   readonly 'finish-outside-slabs': { readonly slab: string; readonly by: string };

@@ -80,6 +80,9 @@ const THING: Readonly<Record<Thing, string>> = {
   'bag-supplier': 'a supplier of bags',
   'base-supplier': 'a supplier of base',
   'geotextile-supplier': 'a supplier of fabric',
+  'joint-line': 'a joint',
+  joints: 'the joints of a slab',
+  sealant: 'the sealant',
   'mesh-supplier': 'a supplier of mesh',
   'bar-supplier': 'a supplier of bars',
   'glass-fibre-supplier': 'a supplier of glass fibre bars',
@@ -312,6 +315,10 @@ const texts: ProblemTexts = {
     `The company has no pace for "${method}". Write one below production, such as ${row}: ${example}, or write break-out: breaker.`,
   'no-pace-for-chip': () =>
     'The company has no pace for chipping. Write one below production, such as chip: { pace: 8 sq ft per h, people: 1 }.',
+  'no-sealant': () =>
+    'The company names no sealant. Write it below suppliers and sundries, such as sealant: { fills: 24 ft, price: $9.50 }.',
+  'joint-line-outside': () =>
+    'This joint cuts nothing: it lies outside the slab, along its edge, or on another joint. Places are on this shape, from its corner 1.',
   'no-geotextile-supplier': () =>
     'The company names nobody who sells the fabric. Write it below suppliers, such as geotextile: { label: Builders yard, phone: 555-0100, roll-width: 12 ft 6 in, roll-length: 100 ft, lap: 12 in, price: $140 per roll }.',
   'too-many-drivers': ({ drivers, list, count }) =>

@@ -23,6 +23,7 @@ export function aSlab(changed: Partial<Slab> = {}): Slab {
     reinforcement: { kind: 'none' },
     finish: 'broom',
     jointSpacingIn: null,
+    joints: { cut: 'wet-sawn', lines: {}, propose: 'rest', sealed: false },
     board: 'two-by-four',
     curveForm: null,
     shortBoard: 'drop-base',

@@ -40,7 +40,7 @@ export function calcCost(
     readonly crew: CrewFigures;
     readonly firstPhasesShareDay: boolean;
     readonly haul: HaulCosts;
-    readonly joints: { readonly total: { readonly isolation: Figure } };
+    readonly joints: { readonly total: { readonly isolation: Figure; readonly sealed: Figure } };
     readonly supply: 'truck' | 'bags';
     readonly production: Company['production'];
     readonly machines: Company['machines'];
@@ -58,6 +58,7 @@ export function calcCost(
   const packs = packFigures({
     curedSqFt: input.curedSqFt,
     isolationFt: input.joints.total.isolation,
+    sealedFt: input.joints.total.sealed,
     sundries: input.suppliers.sundries,
   });
   const { lines, problems } = joinLines([

@@ -39,18 +39,26 @@ export type MaterialFigures = {
   readonly concrete: { readonly truck: { readonly cost: Figure }; readonly bags: { readonly count: Figure } };
 };
 
-export type PackFigures = { readonly 'curing-packs': Figure; readonly 'isolation-strips': Figure };
+export type PackFigures = {
+  readonly 'curing-packs': Figure;
+  readonly 'isolation-strips': Figure;
+  /** Only where the company names a sealant. */
+  readonly 'sealant-tubes'?: Figure;
+};
 
 /**
  * Packs of curing compound, whole ones: up(area / coverage / pack).
  * Strips of isolation, whole ones: up(12 length / strip).
+ * Tubes of sealant, whole ones: up(12 length / what one fills).
  */
 export function packFigures(input: {
   readonly curedSqFt: Figure;
   readonly isolationFt: Figure;
+  readonly sealedFt: Figure;
   readonly sundries: Suppliers['sundries'];
 }): PackFigures {
-  const { curedSqFt, isolationFt, sundries } = input;
+  const { curedSqFt, isolationFt, sealedFt, sundries } = input;
+  const { sealant } = sundries;
   const at = (key: string) => `company.suppliers.sundries.${key}`;
   return {
     'curing-packs': figure({
@@ -73,6 +81,18 @@ export function packFigures(input: {
       inputs: { isolationFt, stripIn: given(at('isolation-strip'), sundries.isolationStripIn, 'in') },
       rounding: 'up',
     }),
+    ...(sealant === null
+      ? {}
+      : {
+          'sealant-tubes': figure({
+            value: ceilCount((num(sealedFt) * 12) / sealant.fillsIn),
+            unit: 'each',
+            decimals: 0,
+            formula: 'ceilStep(sealedFt * 12 / fillsIn, 1)',
+            inputs: { sealedFt, fillsIn: given(at('sealant.fills'), sealant.fillsIn, 'in') },
+            rounding: 'up',
+          }),
+        }),
   };
 }
 
@@ -135,6 +155,7 @@ export function materialLines(input: {
         isolationPriceUsd,
       ),
     ),
+    plain(sealantLines(packs['sealant-tubes'], suppliers.sundries.sealant)),
     input.supply === 'truck'
       ? plain(
           amountLine({ name: 'ready-mix', group: 'concrete', kind: 'material', amount: concrete.truck.cost }),
@@ -158,6 +179,15 @@ export function materialLines(input: {
       ),
     ),
   ]);
+}
+
+function sealantLines(
+  tubes: Figure | undefined,
+  sealant: Suppliers['sundries']['sealant'],
+): readonly CostLine[] {
+  if (tubes === undefined || sealant === null) return [];
+  const path = 'company.suppliers.sundries.sealant.price';
+  return bought('sealant', 'finish-and-clean', tubes, path, sealant.priceUsd);
 }
 
 /** By the roll, or by the area of the whole rolls. */

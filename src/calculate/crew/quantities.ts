@@ -22,7 +22,7 @@ export type WorkFigures = {
   readonly breaking: { readonly total: { readonly 'cut-length': Figure } };
   readonly base: { readonly slabs: Areas };
   readonly forms: { readonly slabs: Readonly<Record<string, { readonly length: Figure }>> };
-  readonly joints: { readonly total: { readonly length: Figure } };
+  readonly joints: { readonly total: { readonly sawn: Figure } };
   readonly concrete: {
     readonly total: { readonly needed: Figure };
     readonly bags: { readonly 'mixing-hours': Figure };
@@ -80,7 +80,7 @@ export function taskQuantities(work: WorkFigures, things: WorkThings): Record<Cr
     place: taken('neededCuYd', concrete.total.needed),
     finish: finishQuantity(shapes.slabs, things.steps),
     cure: finishQuantity(shapes.slabs, things.steps),
-    'saw-joints': taken('lengthFt', joints.total.length),
+    'saw-joints': taken('lengthFt', joints.total.sawn),
     strip: formedFt(),
     backfill: formedFt(),
     clean: once(),

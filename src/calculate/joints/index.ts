@@ -1,4 +1,5 @@
 import type { Line, Outline } from '../../geometry/index.ts';
+import type { CoreProblem } from '../../problems/index.ts';
 import type { Figure } from '../figure.ts';
 import type { OutlineResult } from '../outline/index.ts';
 import { pick, sumFigure, thingNamed } from '../parts.ts';
@@ -6,14 +7,20 @@ import type { TopicResult } from '../topic.ts';
 import { type JointedSlab, type Panel, type SlabJoints, slabJoints } from './slab-joints.ts';
 import type { JointMix } from './spacing-figure.ts';
 
-export { spacingMultiplier } from './limits.ts';
-export { jointDepthIn, jointSpacingLimitIn, panelRatio, splitIntoPanels } from './panels.ts';
+export { panelAngleLimit, panelRatioLimit, spacingMultiplier } from './limits.ts';
+export {
+  earlyEntryDepthIn,
+  jointDepthIn,
+  jointSpacingLimitIn,
+  panelRatio,
+  splitIntoPanels,
+} from './panels.ts';
 export type { Panel, SlabJoints } from './slab-joints.ts';
 
 export type JointsResult = TopicResult<
   {
     readonly slabs: Readonly<Record<string, SlabJoints>>;
-    readonly total: { readonly length: Figure; readonly isolation: Figure };
+    readonly total: Readonly<Record<'length' | 'sawn' | 'isolation' | 'sealed', Figure>>;
   },
   {
     /** On the surface, in the order of their numbers. */
@@ -38,6 +45,7 @@ export function calcJoints(input: {
   const figures: Record<string, SlabJoints> = {};
   const lines: Record<string, readonly Line[]> = {};
   const panels: Record<string, readonly Panel[]> = {};
+  const problems: CoreProblem[] = [];
   for (const slab of Object.values(slabs)) {
     const outline: Outline = thingNamed(outlines, slab.id, 'outline');
     const shape = thingNamed(shapes.slabs, slab.id, 'shape');
@@ -46,12 +54,27 @@ export function calcJoints(input: {
     figures[slab.id] = made.figures;
     lines[slab.id] = made.lines;
     panels[slab.id] = made.panels;
+    for (const line of made.useless) {
+      problems.push({
+        code: 'joint-line-outside',
+        path: `build.slabs.${slab.id}.joints.lines.${line}`,
+        parts: {},
+      });
+    }
   }
-  const totalOf = (key: 'length' | 'isolation') =>
+  const totalOf = (key: 'length' | 'sawn' | 'isolation' | 'sealed') =>
     sumFigure({ parts: pick(figures, key), unitSuffix: 'Ft', unit: 'ft', decimals: 1 });
   return {
-    figures: { slabs: figures, total: { length: totalOf('length'), isolation: totalOf('isolation') } },
+    figures: {
+      slabs: figures,
+      total: {
+        length: totalOf('length'),
+        sawn: totalOf('sawn'),
+        isolation: totalOf('isolation'),
+        sealed: totalOf('sealed'),
+      },
+    },
     data: { lines, panels },
-    problems: [],
+    problems,
   };
 }

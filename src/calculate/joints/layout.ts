@@ -19,23 +19,53 @@ const NOISE_IN = 1e-6;
  * Where a layout for half the limit happens to be found with fewer joints, panels or feet, it is taken: it
  * keeps the limit too. So a closer spacing never gives fewer.
  *
- * @param laid.lines   Joints that have their place, in the order they are cut; each runs on to the next edge
+ * @param laid.own     Joints that have their place, in the order they are cut; each runs on to the next edge
  *                     or joint.
+ * @param laid.across  Joints across a strip, in order along it, laid by the limit; those near a joint that has
+ *                     its place are left out. Null where it is no strip.
  * @param laid.limitIn How long a panel may be.
- * @param laid.isStrip Whether those lines cross a strip in order: they keep it, and follow the limit already.
+ * @param laid.propose Whether panels are cut further, until they keep the limit.
  */
 export function layJoints(laid: {
   readonly outline: Outline;
-  readonly lines: readonly Piece[];
+  readonly own: readonly Piece[];
+  readonly across: readonly Piece[] | null;
   readonly limitIn: number;
-  readonly isStrip: boolean;
+  readonly propose: 'rest' | 'nothing';
 }): Layout {
-  const { outline, lines, limitIn, isStrip } = laid;
-  const whole: Split = { panels: [panelShape(outline)], pieces: [] };
-  const start = lines.reduce(cutByLine, whole);
-  if (!isStrip) return fewest(start, limitIn);
-  const { panels, pieces } = splitPanels(start, limitIn);
-  return { panels, lines: joinedLines(pieces, true) };
+  const { own, across, limitIn, propose } = laid;
+  const start = own.reduce(cutByLine, wholeOf(laid.outline));
+  if (propose === 'nothing') return { panels: start.panels, lines: joinedLines(start.pieces, false) };
+  if (across === null) return fewest(start, limitIn);
+  const others = across.filter((line) =>
+    own.every((one) => middlesApartIn(line, one) > limitIn * NEAR_RATIO),
+  );
+  const { panels, pieces } = splitPanels(others.reduce(cutByLine, start), limitIn);
+  return { panels, lines: joinedLines(pieces, own.length === 0) };
+}
+
+/** Places in a list of joints that would cut nothing of an outline, each after those before it. */
+export function uselessLines(outline: Outline, own: readonly Piece[]): readonly number[] {
+  const useless: number[] = [];
+  let split = wholeOf(outline);
+  for (const [index, line] of own.entries()) {
+    const next = cutByLine(split, line);
+    if (next.pieces.length === split.pieces.length) useless.push(index);
+    split = next;
+  }
+  return useless;
+}
+
+function wholeOf(outline: Outline): Split {
+  return { panels: [panelShape(outline)], pieces: [] };
+}
+
+/** A joint across a strip is left out where another one is nearer than this share of the limit. */
+const NEAR_RATIO = 0.4;
+
+function middlesApartIn(one: Piece, other: Piece): number {
+  const middle = ({ from, to }: Piece) => ({ xIn: (from.xIn + to.xIn) / 2, yIn: (from.yIn + to.yIn) / 2 });
+  return distanceIn(middle(one), middle(other));
 }
 
 function fewest(start: Split, limitIn: number): Layout {

@@ -75,3 +75,10 @@ export const panelAngleLimit = {
   deg: 60,
   source: 'ACI 330R and ACPA practice: no angle of a panel below 60 degrees (memory)',
 };
+
+/** A light dry saw cuts before the slab has shrunk: less deep, in slabs up to a thickness. */
+export const earlyEntry = {
+  depthIn: 1,
+  mostThicknessIn: 9,
+  source: 'ACI 302.1R: early-entry saw, at least 1 in deep in slabs up to 9 in (memory)',
+};

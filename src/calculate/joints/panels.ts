@@ -1,5 +1,12 @@
 import { ceilCount, ceilToStep } from '../../units/index.ts';
-import { jointDepth, panelRatioLimit, panelSideLimit, spacingCap, walkSpacing } from './limits.ts';
+import {
+  earlyEntry,
+  jointDepth,
+  panelRatioLimit,
+  panelSideLimit,
+  spacingCap,
+  walkSpacing,
+} from './limits.ts';
 
 /**
  * The farthest apart that contraction joints may be.
@@ -106,6 +113,18 @@ export function jointDepthIn(thicknessIn: number): number {
   requireAboveZero({ thicknessIn });
   const { shareOfThickness, leastIn, stepIn } = jointDepth;
   return ceilToStep(Math.max(thicknessIn * shareOfThickness, leastIn), stepIn);
+}
+
+/**
+ * How deep a light saw cuts that goes over the slab within hours of finishing.
+ *
+ * @param thicknessIn Slab [in], above 0.
+ * @returns [in]: 1 in up to 9 in of slab; beyond, where the rule ends, as deep as any other saw.
+ * @throws {RangeError} If the thickness is not above 0.
+ */
+export function earlyEntryDepthIn(thicknessIn: number): number {
+  requireAboveZero({ thicknessIn });
+  return thicknessIn <= earlyEntry.mostThicknessIn ? earlyEntry.depthIn : jointDepthIn(thicknessIn);
 }
 
 function requireAboveZero(values: Readonly<Record<string, number>>): void {

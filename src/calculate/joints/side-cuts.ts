@@ -5,6 +5,7 @@ import {
   edgeLengthIn,
   edgesOf,
   labelPointOf,
+  nearestOnEdge,
   type Outline,
   type Point,
   pointOnArc,
@@ -114,27 +115,12 @@ function nearestOn(outline: Outline, side: Side, at: Point): Point {
   for (let step = 0; step < edges.length && leftIn > 1e-6; step += 1) {
     const edge = edges[(side.corner.index + step) % edges.length];
     if (edge === undefined) break;
-    const point = nearestOnEdge(edge, at);
+    const { point } = nearestOnEdge(edge, at);
     const offIn = distanceIn(point, at);
     if (best === null || offIn < best.offIn) best = { point, offIn };
     leftIn -= edgeLengthIn(edge);
   }
   return best?.point ?? side.corner.at;
-}
-
-function nearestOnEdge({ from, to }: ReturnType<typeof edgesOf>[number], at: Point): Point {
-  if (from.bulge !== 0) {
-    const { centre, radiusIn } = arcOf(from, to);
-    const offIn = distanceIn(centre, at);
-    return {
-      xIn: centre.xIn + ((at.xIn - centre.xIn) * radiusIn) / offIn,
-      yIn: centre.yIn + ((at.yIn - centre.yIn) * radiusIn) / offIn,
-    };
-  }
-  const [dxIn, dyIn] = [to.xIn - from.xIn, to.yIn - from.yIn];
-  const share = ((at.xIn - from.xIn) * dxIn + (at.yIn - from.yIn) * dyIn) / (dxIn ** 2 + dyIn ** 2);
-  const within = Math.min(1, Math.max(0, share));
-  return { xIn: from.xIn + dxIn * within, yIn: from.yIn + dyIn * within };
 }
 
 /** Whether a straight path lies inside from end to end. */

@@ -3,14 +3,15 @@ import { constant, type Figure, figure, given, num } from '../figure.ts';
 import type { Slab } from '../job.ts';
 import type { Placing, ShapeFigures } from '../outline/index.ts';
 import { type BoxFigures, boxFigures } from './box-figures.ts';
-import { layJoints } from './layout.ts';
-import { jointDepth, panelAngleLimit, panelRatioLimit } from './limits.ts';
+import { layJoints, uselessLines } from './layout.ts';
+import { earlyEntry, jointDepth, panelAngleLimit, panelRatioLimit } from './limits.ts';
+import { ownLines } from './own-lines.ts';
 import type { PanelShape } from './panel-shape.ts';
-import { jointDepthIn } from './panels.ts';
+import { earlyEntryDepthIn, jointDepthIn } from './panels.ts';
 import { type JointMix, spacingFigure, walkWidthFigure } from './spacing-figure.ts';
 import { linesAcrossStrip } from './strip-stations.ts';
 
-export type JointedSlab = Pick<Slab, 'id' | 'use' | 'thicknessIn' | 'jointSpacingIn' | 'shape'>;
+export type JointedSlab = Pick<Slab, 'id' | 'use' | 'thicknessIn' | 'jointSpacingIn' | 'joints' | 'shape'>;
 
 export type SlabJoints = BoxFigures & {
   /** Mean width, of a walk only [in]. */
@@ -29,6 +30,11 @@ export type SlabJoints = BoxFigures & {
   readonly depth: Figure;
   readonly length: Figure;
   readonly isolation: Figure;
+  /** Of this slab that is sawn, and that gets a sealant [ft]. */
+  readonly sawn: Figure;
+  readonly sealed: Figure;
+  /** The layout without the joints of the job's own, where it has some. */
+  readonly proposed?: Worst & { readonly length: Figure };
 };
 
 /** A piece of a slab between joints. */
@@ -43,7 +49,12 @@ export type Panel = {
   readonly smallestDeg: number;
 };
 
-export type LaidJoints = { readonly lines: readonly Line[]; readonly panels: readonly Panel[] };
+export type LaidJoints = {
+  readonly lines: readonly Line[];
+  readonly panels: readonly Panel[];
+  /** Ids of the job's own joints that cut nothing. */
+  readonly useless: readonly string[];
+};
 
 /** The joints of one slab: figures, lines in the order of their numbers, panels in the order of their letters. */
 export function slabJoints(
@@ -52,17 +63,20 @@ export function slabJoints(
   laid: { readonly outline: Outline; readonly placing: Placing },
   mix: JointMix,
 ): { readonly figures: SlabJoints } & LaidJoints {
+  const path = `build.slabs.${slab.id}.joints`;
   const walkWidth = walkWidthFigure(slab, shape);
   const limit = spacingFigure(slab, walkWidth, mix);
   const { base } = slab.shape;
-  const isStrip = base.kind === 'strip';
   const limitIn = num(limit);
-  const { panels, lines } = layJoints({
-    outline: laid.outline,
-    lines: isStrip ? linesAcrossStrip(base, { ...laid, limitIn }) : [],
-    limitIn,
-    isStrip,
-  });
+  const across = base.kind === 'strip' ? linesAcrossStrip(base, { ...laid, limitIn }) : null;
+  const own = ownLines(slab.joints.lines, laid);
+  const { outline } = laid;
+  const { panels, lines } = layJoints({ outline, own, across, limitIn, propose: slab.joints.propose });
+  const proposed =
+    own.length === 0 ? null : layJoints({ outline, own: [], across, limitIn, propose: 'rest' });
+  const length = lengthFigure(lines, limit);
+  const isolation = isolationFigure(shape);
+  const useless = uselessLines(outline, own);
   return {
     figures: {
       ...(walkWidth === null ? {} : { 'walk-width': walkWidth }),
@@ -70,11 +84,22 @@ export function slabJoints(
       'spacing-limit': limit,
       ...worstFigures(panels, limit),
       depth: depthFigure(slab),
-      length: lengthFigure(lines, limit),
-      isolation: isolationFigure(shape),
+      length,
+      isolation,
+      sawn: partFigure('lengthFt', [length], slab.joints.cut !== 'tooled', `${path}.cut`),
+      sealed: partFigure('sealedFt', [length, isolation], slab.joints.sealed, `${path}.sealed`),
+      ...(proposed === null
+        ? {}
+        : {
+            proposed: {
+              ...worstFigures(proposed.panels, limit),
+              length: lengthFigure(proposed.lines, limit),
+            },
+          }),
     },
     lines,
     panels: panels.map(panelOf),
+    useless: Object.keys(slab.joints.lines).filter((_, index) => useless.includes(index)),
   };
 }
 
@@ -176,7 +201,32 @@ function isolationFigure(shape: ShapeFigures): Figure {
   });
 }
 
+/** All of some lengths where something is done to them, else none of them. */
+function partFigure(name: string, parts: readonly Figure[], isDone: boolean, path: string): Figure {
+  const inputs = Object.fromEntries(parts.map((part, index) => [`${name}${index + 1}`, part]));
+  const share = given(path, isDone ? 1 : 0, 'ratio');
+  return figure({
+    value: isDone ? parts.reduce((sum, part) => sum + num(part), 0) : 0,
+    unit: 'ft',
+    decimals: 1,
+    formula: `doneShare * (${Object.keys(inputs).join(' + ')})`,
+    inputs: { doneShare: share, ...inputs },
+  });
+}
+
 function depthFigure(slab: JointedSlab): Figure {
+  const { depthIn, mostThicknessIn } = earlyEntry;
+  if (slab.joints.cut === 'early-entry' && slab.thicknessIn <= mostThicknessIn) {
+    return figure({
+      value: earlyEntryDepthIn(slab.thicknessIn),
+      unit: 'in',
+      decimals: 3,
+      formula: 'earlyEntryIn',
+      inputs: { earlyEntryIn: constant('depth of an early-entry cut', depthIn, 'in', earlyEntry.source) },
+      source: earlyEntry.source,
+      rounding: 'up',
+    });
+  }
   const { shareOfThickness, leastIn, stepIn, source } = jointDepth;
   return figure({
     value: jointDepthIn(slab.thicknessIn),

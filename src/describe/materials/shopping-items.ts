@@ -136,6 +136,13 @@ function sundryItems(made: Made): ShoppingItem[] {
         text: say.strips(show.count(count), show.length(sundries.isolationStripIn)),
       },
     })),
+    ...(packs['sealant-tubes'] === undefined
+      ? []
+      : counted(packs['sealant-tubes'], (count) => ({
+          ...common,
+          item: say.sealant,
+          quantity: pieces(count, show),
+        }))),
   ];
 }
 

@@ -1,7 +1,7 @@
 import { num } from '../../calculate/figure.ts';
 import type { JobResults } from '../../calculate/index.ts';
 import type { Job, Slab } from '../../calculate/job.ts';
-import type { Panel } from '../../calculate/joints/index.ts';
+import type { Panel, SlabJoints } from '../../calculate/joints/index.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import { lineLengthIn } from '../../geometry/index.ts';
 import { formatNumber } from '../../units/index.ts';
@@ -26,7 +26,7 @@ export function jointsTable({ job, results, show, words }: Made): TableView {
       row(
         span(tags[slab.id]?.slice(from, to + 1) ?? [], say.span),
         slab.label,
-        say.cut,
+        say.cuts[slab.joints.cut],
         lengths[from] ?? '',
         show.size(num(figures.depth)),
       ),
@@ -39,8 +39,19 @@ export function jointsTable({ job, results, show, words }: Made): TableView {
   return {
     caption: say.caption,
     columns: [start(say.joint), start(say.slab), start(say.kind), end(say.length), end(say.depth)],
-    rows: [...rows, { ...total, isTotal: true, note: say.latest }],
+    rows: [...rows, { ...total, isTotal: true, note: cutNotes({ job, results, show, words }) }],
   };
+}
+
+/** When each kind of joint here is cut, and how much of all gets a sealant. */
+function cutNotes({ job, results, show, words }: Made): string {
+  const say = words.workOrder.joints;
+  const cuts = [...new Set(Object.values(job.build.slabs).map(({ joints }) => joints.cut))];
+  const sealedFt = num(results.joints.figures.total.sealed);
+  return [
+    ...cuts.map((cut) => say.when[cut]),
+    ...(sealedFt > 0 ? [say.sealed(show.run(sealedFt))] : []),
+  ].join(' ');
 }
 
 /** Every panel by its letter on the plan, like ones of a slab together. */
@@ -57,7 +68,7 @@ export function panelsTable({ job, results, show, words }: Made): TableView {
     caption: say.caption,
     columns: [start(say.panel), start(say.slab), end(say.size), end(say.ratio), end(say.angle)],
     rows: rows.map((one, index) =>
-      index === rows.length - 1 ? { ...one, note: limitsNote(say, job, results, show) } : one,
+      index === rows.length - 1 ? { ...one, note: panelNotes({ job, results, show, words }) } : one,
     ),
   };
 }
@@ -72,15 +83,27 @@ function panelCells(panel: Panel, show: Show, words: Words): readonly string[] {
   ];
 }
 
-/** How far apart joints may be on each slab. */
-function limitsNote(say: Words['workOrder']['panels'], job: Job, results: JobResults, show: Show): string {
-  const limitOf = ({ id }: Slab) =>
-    show.length(num(thingNamed(results.joints.figures.slabs, id, 'slab')['spacing-limit']));
-  return say.limits(
-    Object.values(job.build.slabs)
-      .map((slab) => say.limit(slab.label, limitOf(slab)))
-      .join('; '),
+/** How far apart joints may be on each slab, and what the job's own joints make of the layout. */
+function panelNotes({ job, results, show, words }: Made): string {
+  const say = words.workOrder.panels;
+  const slabs = Object.values(job.build.slabs);
+  const figuresOf = ({ id }: Slab) => thingNamed(results.joints.figures.slabs, id, 'slab');
+  const limits = slabs.map((slab) =>
+    say.limit(slab.label, show.length(num(figuresOf(slab)['spacing-limit']))),
   );
+  const layout = (laid: Omit<NonNullable<SlabJoints['proposed']>, 'length-over-limit' | 'open-corners'>) =>
+    say.layout(
+      show.count(num(laid.panels)),
+      show.length(num(laid['panel-length'])),
+      formatNumber(num(laid['panel-ratio']), 2),
+      say.degrees(formatNumber(num(laid['smallest-angle']), 0)),
+      show.run(num(laid.length)),
+    );
+  const instead = slabs.flatMap((slab) => {
+    const { proposed, ...own } = figuresOf(slab);
+    return proposed === undefined ? [] : [say.instead(slab.label, layout(own), layout(proposed))];
+  });
+  return [say.limits(limits.join('; ')), ...instead].join(' ');
 }
 
 /** Neighbours in a list that are the same, as places in it. */

@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import { bearing } from './angles.ts';
 import { lazily, TEXT_OR_NUMBER } from './leaf.ts';
 import { outlineKeys } from './outline.ts';
+import { place } from './place.ts';
 import { ABOVE_ZERO, count, FROM_ZERO, length, quantity, share, yesNo } from './quantities.ts';
 import { byId, byNumber, choice, reference, thing } from './shape.ts';
 import { crewText, publicText } from './text.ts';
@@ -53,6 +54,32 @@ const thickenedEdge = () =>
     ).optional(),
   });
 
+const jointLine = () =>
+  thing('joint-line', {
+    from: place('Where it starts, on this shape.', ['12 ft', '0 ft']),
+    to: place('Where it ends; square to the edge it starts from if not given.', [
+      '12 ft',
+      '18 ft',
+    ]).optional(),
+  });
+
+const jointing = () =>
+  thing('joints', {
+    cut: choice(
+      ['tooled', 'wet-sawn', 'early-entry'],
+      'How they are made: with a groover while it is finished, with a wet saw, or with a light dry saw soon after; sawn wet if not given.',
+    ).optional(),
+    lines: byId(
+      jointLine(),
+      'Joints that have their place, in the order they are cut: each runs on to the next edge or joint.',
+    ).optional(),
+    propose: choice(
+      ['rest', 'nothing'],
+      'What is proposed beside the lines given: the rest, or nothing; the rest if not given.',
+    ).optional(),
+    sealed: yesNo('Whether joints and soft strips get a sealant; no if not given.').optional(),
+  });
+
 const slab = () =>
   thing('slab', {
     label: publicText('What it is called on paper.', 'Driveway'),
@@ -93,6 +120,7 @@ const slab = () =>
       'Only where the job asks for its own; the table is taken if not given.',
       '10 ft',
     ).optional(),
+    joints: jointing().optional(),
     board: reference('Id of a form board of the company.', '2x4'),
     'curve-form': reference(
       'Id of a form strip of the company that its curves are bent of; boards sawn to bend if not given.',

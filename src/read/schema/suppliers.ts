@@ -156,6 +156,12 @@ const sundries = () =>
     'curing-price': priceEach('Price of a pack.', '$78'),
     'isolation-strip': length(ABOVE_ZERO, 'Length of a strip of joint filler.', '10 ft'),
     'isolation-price': priceEach('Price of a strip.', '$6.20'),
+    sealant: thing('sealant', {
+      fills: length(ABOVE_ZERO, 'How much joint a tube fills, backer rod under it.', '24 ft'),
+      price: priceEach('Price of a tube.', '$9.50'),
+    })
+      .meta({ description: 'Sealant for joints; asked for where a slab has sealed joints.' })
+      .optional(),
     'chair-price': priceEach('Price of a bar chair.', '$0.35'),
   });
 

@@ -319,6 +319,7 @@ export const materials = {
     curing: 'Curing compound',
     packs: (count: string, size: string) => `${count} × ${size}`,
     isolation: 'Soft isolation strip',
+    sealant: 'Joint sealant, tubes',
     strips: (count: string, length: string) => `${count} of ${length}`,
     boards: (name: string) => `Form board ${name}`,
     formStrips: (name: string) => `Form strip ${name}`,

@@ -197,14 +197,26 @@ export const workOrder = {
     kind: 'Kind',
     length: 'Length',
     depth: 'Depth',
-    cut: 'Control joint',
+    cuts: {
+      tooled: 'Control joint, tooled',
+      'wet-sawn': 'Control joint, wet saw',
+      'early-entry': 'Control joint, early-entry saw',
+    },
+    cut: 'Control joints',
+    sealed: (run: string) =>
+      `${run} of joint and soft strip get a sealant, dry and blown clean, backer rod first.`,
     edge: 'Edge',
     isolation: 'Soft strip along house and old concrete',
     fullDepth: 'full',
     total: 'All together',
     span: (from: string, to: string) => `${from} to ${to}`,
-    latest:
-      'Cut as soon as the edge of the cut does not ravel; with a wet saw usually 4 to 12 h after finishing, sooner when hot.',
+    when: {
+      tooled: 'Tool them while the slab is finished, and run the groover over them again after brooming.',
+      'wet-sawn':
+        'Wet saw: cut as soon as the edge of the cut does not ravel, usually 4 to 12 h after finishing, sooner when hot.',
+      'early-entry':
+        'Early-entry saw: cut as soon as the slab bears the saw, usually 1 to 4 h after finishing, sooner when hot.',
+    },
   },
   panels: {
     caption: 'Panels between the joints',
@@ -219,6 +231,10 @@ export const workOrder = {
     limit: (slab: string, length: string) => `${slab} ${length}`,
     limits: (each: string) =>
       `Joints stand at most so far apart: ${each}. Sizes are of the box round a panel.`,
+    layout: (panels: string, longest: string, ratio: string, angle: string, joint: string) =>
+      `${panels} panels, the longest ${longest}, at most ${ratio} to 1, sharpest corner ${angle}, ${joint} of joint`,
+    instead: (slab: string, own: string, proposed: string) =>
+      `${slab} with the joints given: ${own}; as proposed without them: ${proposed}.`,
   },
   loads: {
     caption: 'Load bays: chalk them on the slab before breaking',

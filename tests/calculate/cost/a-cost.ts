@@ -53,6 +53,7 @@ export const suppliers: Pick<
     curingPriceUsd: usd('28.00'),
     isolationStripIn: 120,
     isolationPriceUsd: usd('4.75'),
+    sealant: { fillsIn: 240, priceUsd: usd('9.50') },
     chairPriceUsd: usd('0.35'),
   },
 };
@@ -123,7 +124,7 @@ export function aCostInput(changed: Partial<Input> = {}): Input {
       total: steelBought({ sheets: fig(9, 'each'), chairs: fig(100, 'each') }),
     },
     concrete: { truck: { cost: fig(usd('1850.00'), '$') }, bags: { count: fig(450, 'each') } },
-    joints: { total: { isolation: fig(18, 'ft') } },
+    joints: { total: { isolation: fig(18, 'ft'), sealed: fig(0, 'ft') } },
     supply: 'truck',
     production: production(),
     machines,

@@ -58,6 +58,7 @@ export function aSlab(changed: Partial<Slab> = {}): Slab {
     reinforcement: { kind: 'none' },
     finish: 'broom',
     jointSpacingIn: null,
+    joints: { cut: 'wet-sawn', lines: {}, propose: 'rest', sealed: false },
     board: '2x4',
     curveForm: null,
     shortBoard: 'drop-base',

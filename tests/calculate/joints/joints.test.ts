@@ -22,7 +22,7 @@ function joints(...slabs: readonly Slab[]) {
 }
 
 /** The figures of a slab as numbers; the width of a walk only where it is one. */
-const numbersOf = ({ 'walk-width': walkWidth, ...figures }: SlabJoints) => ({
+const numbersOf = ({ 'walk-width': walkWidth, proposed: _, ...figures }: SlabJoints) => ({
   ...values(figures),
   ...(walkWidth === undefined ? {} : { 'walk-width': num(walkWidth) }),
 });
@@ -48,6 +48,8 @@ describe('calcJoints', () => {
       depth: 1,
       length: 3 * 18 + 40,
       isolation: 18,
+      sawn: 94,
+      sealed: 0,
     });
     const near = (line: Line) =>
       Object.fromEntries(
