@@ -90,6 +90,7 @@ function figuresByTopic(
     outline: work.outline.figures,
     layout: work.layout.figures,
     ...(work.levels.figures.points === undefined ? {} : { levels: work.levels.figures }),
+    ...(walkFigures(work.tieIns.figures).length === 0 ? {} : { 'tie-ins': work.tieIns.figures }),
     ...(walkFigures(work.grades.figures).length === 0 ? {} : { grades: work.grades.figures }),
     ...(walkFigures(work.thickened.figures).length === 0 ? {} : { thickened: work.thickened.figures }),
     'tear-out': work.tearOut.figures,

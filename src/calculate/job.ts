@@ -4,8 +4,10 @@ import type { JobEdit } from './edits.ts';
 import type { Rule } from './rule.ts';
 import type { TapedPoint, TapedShape } from './taped-shape.ts';
 import type { CrewText, OfficeText, PublicText } from './text.ts';
+import type { TieIns } from './tie-in-things.ts';
 
 export type { PlacedBase, TapedBase, TapedShape } from './taped-shape.ts';
+export type { PublicWalk, PublicWalkWay, TieIns } from './tie-in-things.ts';
 
 /**
  * One job, resolved: every reference followed, every constant filled in, all lengths in inches,
@@ -33,6 +35,8 @@ export type Job = {
   readonly walls: Readonly<Record<string, WallPart>>;
   /** Lines to draw profiles along; none without heights. */
   readonly profiles: Readonly<Record<string, Profile>>;
+  /** Where new slabs meet what does not move; nothing without heights. */
+  readonly tieIns: TieIns;
   readonly plan: Plan;
   readonly price: PriceTerms;
   readonly company: Company;

@@ -21,6 +21,7 @@ import { calcSafety } from './safety/index.ts';
 import { calcTearOut } from './tear-out/index.ts';
 import type { PublicText } from './text.ts';
 import { calcThickened } from './thickened/index.ts';
+import { calcTieIns } from './tie-ins/index.ts';
 
 /** All topics, each remembering its inputs; one set lives as long as one run over a job. */
 export type Topics = ReturnType<typeof newTopics>;
@@ -32,6 +33,7 @@ export function newTopics() {
     outline: remember(calcOutline),
     layout: remember(calcLayout),
     levels: remember(calcLevels),
+    tieIns: remember(calcTieIns),
     grades: remember(calcGrades),
     thickened: remember(calcThickened),
     tearOut: remember(calcTearOut),

@@ -51,9 +51,18 @@ export function calcWork(job: Job, topics: Topics) {
     plans: outline.data.plans,
     corners: layout.data.corners,
   });
+  const tieIns = topics.tieIns({
+    tieIns: job.tieIns,
+    heights: job.heights,
+    points: levels.figures.points,
+    slabs,
+    plans: outline.data.plans,
+    corners: layout.data.corners,
+  });
   const grades = topics.grades({
     heights: job.heights,
     points: levels.figures.points,
+    tied: tieIns.data.surface,
     slabs,
     existing: site.existing,
     plans: outline.data.plans,
@@ -204,6 +213,7 @@ export function calcWork(job: Job, topics: Topics) {
     outline,
     layout,
     levels,
+    tieIns,
     grades,
     thickened,
     tearOut,

@@ -7,6 +7,7 @@ import { frameFactsOf } from './parts/frame-facts.ts';
 import { slabArea } from './parts/plan-areas.ts';
 import { slabWater, waterArrows } from './parts/slab-water.ts';
 import type { ProposalFacts } from './proposal/index.ts';
+import { publicWalkFacts } from './public-walk-facts.ts';
 
 /**
  * Takes from a job and its results what the homeowner may be told. The type it fills has public
@@ -28,6 +29,7 @@ export function proposalFactsOf(job: Job, results: JobResults): ProposalFacts {
     slabs: Object.values(build.slabs).map((slab) => slabFacts(slab, results)),
     steps: Object.values(results.flights.data.steps),
     flights: flightFacts(job, results),
+    publicWalks: publicWalkFacts(job, results),
     mix: build.mix,
     removal: {
       things: Object.values(site.existing).map((thing) => ({

@@ -119,6 +119,12 @@ export type ProposalView = {
       readonly points: readonly PublicText[];
     }[];
   };
+  /** Public walks that are not where they should be: what can be done, and what is signed for apart. */
+  readonly publicWalks: readonly {
+    readonly facts: ListView<PublicText>;
+    readonly ways: TableView<PublicText>;
+    readonly edge: SignatureView<PublicText> | null;
+  }[];
   readonly removal: ListView<PublicText> | null;
   readonly stays: ListView<PublicText> | null;
   readonly prices: TableView<PublicText>;
@@ -169,6 +175,8 @@ export type WorkOrderView = {
   readonly flightSplits: TableView | null;
   /** Heights to form steps at. */
   readonly stepTops: TableView | null;
+  /** Where new slabs meet public walks. */
+  readonly publicWalks: TableView | null;
   /** Parts of walls beside new surfaces. */
   readonly walls: TableView | null;
   readonly forms: TableView;

@@ -6,6 +6,7 @@ import { checkGeotextile } from './check-geotextile.ts';
 import { checkHeights } from './check-heights.ts';
 import { checkMethods } from './check-methods.ts';
 import { checkOutline } from './check-outline.ts';
+import { checkPublicWalks } from './check-public-walks.ts';
 import { checkReinforcement } from './check-reinforcement.ts';
 import { checkSealant } from './check-sealant.ts';
 import { checkSteps } from './check-steps.ts';
@@ -28,6 +29,7 @@ export function checkJob(finder: Finder): void {
   if (finder.origins.has('build')) checkBuild(finder);
   if (finder.origins.has('heights')) checkHeights(finder);
   checkWalls(finder);
+  checkPublicWalks(finder);
   if (finder.origins.has('plan')) checkPlan(finder);
   checkEdits(finder);
   checkGeotextile(finder);

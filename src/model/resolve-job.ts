@@ -20,6 +20,7 @@ import { aFinder } from './problems-found.ts';
 import { profilesOf } from './profiles.ts';
 import { rulesOf } from './rules.ts';
 import { siteOf } from './site.ts';
+import { tieInsOf } from './tie-ins.ts';
 import { wallsOf } from './walls.ts';
 
 export type ResolvedJob = {
@@ -75,6 +76,7 @@ function jobOf(id: string, sections: JobSections, company: CompanySections, rule
     heights: heightsOf(heights),
     walls: wallsOf(heights),
     profiles: profilesOf(heights),
+    tieIns: tieInsOf(heights),
     plan: {
       startsOn: plan['starts-on'],
       crew: plan.crew,

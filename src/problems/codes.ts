@@ -152,6 +152,11 @@ export type ProblemParts = WithoutUnit &
     readonly 'machine-without-lift': { readonly machine: string };
     readonly 'earth-without-height': Nothing;
     readonly 'ground-beside-slab': Nothing;
+    readonly 'public-point-not-fixed': { readonly kind: string };
+    readonly 'slab-down-from-existing': Nothing;
+    readonly 'same-point-twice': { readonly id: string };
+    readonly 'panel-price-without-share': Nothing;
+    readonly 'owner-share-without-price': Nothing;
     readonly 'steps-lack-end': { readonly key: string };
     readonly 'riser-from-heights': Nothing;
     readonly 'reinforcement-unclear': Nothing;
@@ -292,6 +297,11 @@ type CorePartsByCode = {
   readonly 'wall-without-surface': { readonly slab: string };
   readonly 'wall-off-slab': { readonly slab: string; readonly by: string };
   readonly 'profile-off-slabs': Nothing;
+  readonly 'tie-in-off-slab': { readonly slab: string; readonly by: string };
+  readonly 'ends-at-one-place': { readonly first: string; readonly second: string };
+  readonly 'no-way-down': { readonly slope: string; readonly own: string };
+  readonly 'way-too-long': { readonly length: string; readonly run: string };
+  readonly 'grind-what-is-low': { readonly by: string };
   readonly 'steps-do-not-rise': { readonly from: string; readonly to: string; readonly by: string };
   readonly 'treads-rise-too-much': { readonly treads: string; readonly rise: string };
   readonly 'steps-of-nothing': Nothing;

@@ -50,6 +50,8 @@ const THINGS = [
   'level-point',
   'wall-part',
   'profile',
+  'public-walk',
+  'public-walk-end',
   'plan',
   'price',
   'hidden',

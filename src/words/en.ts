@@ -5,9 +5,11 @@ import { flights } from './en/flights.ts';
 import { jobsPage } from './en/jobs-page.ts';
 import { materials } from './en/materials.ts';
 import { proposal } from './en/proposal.ts';
+import { proposalTieIns } from './en/proposal-tie-ins.ts';
 import { safety } from './en/safety.ts';
 import { siteWalk } from './en/site-walk.ts';
 import { steel } from './en/steel.ts';
+import { tieIns } from './en/tie-ins.ts';
 import { walls } from './en/walls.ts';
 import { workOrder } from './en/work-order.ts';
 
@@ -15,9 +17,11 @@ import { workOrder } from './en/work-order.ts';
 export const en = {
   common,
   proposal,
+  proposalTieIns,
   workOrder,
   flights,
   walls,
+  tieIns,
   materials,
   steel,
   safety,

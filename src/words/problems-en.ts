@@ -51,6 +51,8 @@ const THING: Readonly<Record<Thing, string>> = {
   'level-note': 'a level note',
   'wall-part': 'a part of a wall',
   profile: 'a profile',
+  'public-walk': 'a public walk',
+  'public-walk-end': 'an end of a public walk',
   'level-point': 'a level point',
   plan: 'the section "plan"',
   price: 'the section "price"',
@@ -335,6 +337,16 @@ const texts: ProblemTexts = {
     'Nobody said how high the earth beside it will be. Write ground: and a height such as 101.00 ft or -1 in.',
   'ground-beside-slab': () =>
     'The surface of the slab beside it says how high it is there. Take "ground" away, or write beside: earth.',
+  'public-point-not-fixed': ({ kind }) =>
+    `A public walk is nothing we move, and this point is kind: ${kind}. Write kind: fixed with the point, at the height it has now.`,
+  'slab-down-from-existing': () =>
+    'A new slab comes down from something fixed or from a finish height, not from what is there now. Name such a point.',
+  'same-point-twice': ({ id }) =>
+    `"${id}" stands here for two places, and they have to lie apart. Name another point.`,
+  'panel-price-without-share': () =>
+    'Nobody said what part of it the homeowner pays. Write owner-share: 50 %, or 0 % where the authority pays all of it.',
+  'owner-share-without-price': () =>
+    'A share goes with what the panel costs. Write panel-price: $1,850, or take the share away.',
   'steps-lack-end': ({ key }) => `Steps between two heights need both ends. Write ${key}: the id of a point.`,
   'riser-from-heights': () => 'The two heights give the riser. Take it away, or take "from" and "to" away.',
   'reinforcement-unclear': () =>
@@ -471,6 +483,16 @@ const texts: ProblemTexts = {
     `It stands ${by} away from "${slab}", so that slab is not beside it. Check where it is, or name another slab.`,
   'profile-off-slabs': () =>
     'This line crosses no slab whose surface is known from the heights. Run it across one, not along its edge, or give that slab three points of the heights, not in a line.',
+  'tie-in-off-slab': ({ slab, by }) =>
+    `This point lies ${by} off "${slab}", so the slab does not meet it. Check where it is, or name another slab.`,
+  'ends-at-one-place': ({ first, second }) =>
+    `"${first}" and "${second}" lie at one place, so nothing runs from one to the other. Check where they are.`,
+  'no-way-down': ({ slope, own }) =>
+    `The slab falls ${own} there by itself, so a transition of ${slope} never comes down to the walk as it is. Write a steeper one, or choose another way.`,
+  'way-too-long': ({ length, run }) =>
+    `This takes ${length} of the slab, and it is ${run} long there. Choose a steeper transition, a shorter panel or another way.`,
+  'grind-what-is-low': ({ by }) =>
+    `The walk lies ${by} lower than it should, and grinding takes off more. Write another way, such as way: replace`,
   'steps-do-not-rise': ({ from, to, by }) =>
     `Steps go up, and "${to}" lies ${by} below "${from}" or level with it. Change the two ends over, or check their heights.`,
   'treads-rise-too-much': ({ treads, rise }) =>

@@ -120,14 +120,29 @@ type Edit = readonly [of: keyof Trees, path: string, text: string];
 /** A part of the full job once more for each, so that words which stand for a choice or a finding come up. */
 const VARIANTS: readonly (readonly Edit[])[] = [
   [['job', 'build.slabs.drive.base', '0 in']],
-  [['company', 'suppliers.base.delivery', '$0']],
-  [['company', 'trailers.big-box.axle-rating', '5,000 lb']],
+  [
+    ['company', 'suppliers.base.delivery', '$0'],
+    ['job', 'heights.public-walks.town-walk.way', 'match'],
+    ['job', 'heights.public-walks.town-walk.transition', '1/16 in per ft'],
+  ],
+  [
+    ['company', 'trailers.big-box.axle-rating', '5,000 lb'],
+    ['job', 'heights.public-walks.town-walk.way', 'replace'],
+  ],
   [
     ['company', 'tow-vehicle.tow-rating', '6,000 lb'],
     ['company', 'tow-vehicle.gross-rating', '26,001 lb'],
   ],
-  [['company', 'tow-vehicle.combined-rating', '14,000 lb']],
-  [['company', 'tow-vehicle.carries', '4,000 lb']],
+  [
+    ['company', 'tow-vehicle.combined-rating', '14,000 lb'],
+    ['job', 'heights.public-walks.town-walk.way', 'grind'],
+    ['job', 'heights.public-walks.town-walk.left.should', '99.9 ft'],
+    ['job', 'heights.public-walks.town-walk.right.should', '99.9 ft'],
+  ],
+  [
+    ['company', 'tow-vehicle.carries', '4,000 lb'],
+    ['job', 'heights.public-walks.town-walk.way', 'leave-edge'],
+  ],
   [['company', 'tow-vehicle.hitch-rating', '900 lb']],
   [['company', 'suppliers.concrete.short-load-below', '8 yd3']],
   [['company', 'machines.skid.kind', 'jackhammer']],
@@ -155,6 +170,8 @@ const VARIANTS: readonly (readonly Edit[])[] = [
   [
     ['job', 'build.slabs.drive.joint-spacing', '40 ft'],
     ['job', 'build.slabs.drive.rectangle.length', '20 ft'],
+    ['job', 'heights.points.curb-left.at.0', '20 ft'],
+    ['job', 'heights.points.curb-right.at.0', '20 ft'],
   ],
   [['company', 'rules.panel-long.limit', '1.1']],
   // And the drive falls to the house, the pad is steep, the play place has a hollow, and the ramp lies beside

@@ -167,6 +167,21 @@ const unbrandedProposal = (paper: FrameView['paper']): Unbranded<ProposalView> =
       },
     ],
   },
+  publicWalks: [
+    {
+      facts: { heading: 'The public walk', items: ['It has settled.', 'The city decides about it.'] },
+      ways: aTable(
+        'What can be done',
+        ['Way', 'What it means', 'Who decides', 'Choice'],
+        [['Meet it as it is', 'The slab ends level with it.', 'You', TICK_BOX]],
+      ),
+      edge: {
+        heading: 'The edge that is left',
+        sentence: 'I know that an edge is left.',
+        lines: [{ who: 'Homeowner', date: 'Date' }],
+      },
+    },
+  ],
   removal: {
     heading: 'What goes',
     items: [
@@ -364,6 +379,11 @@ export function aWorkOrder(paper: FrameView['paper'] = 'letter'): WorkOrderView 
       { label: 'New concrete', value: '612 sq ft, 7.75 cu yd' },
       { label: 'Water and power', value: 'Left of the garage' },
     ],
+    publicWalks: aTable(
+      'Public walk',
+      ['Walk', 'End', '>Now', '>Should be', '>Apart', '>Build to', 'Slab runs'],
+      [['City walk', 'Left end', '99.38 ft', '99.50 ft', '1 7/16″', '99.38 ft', 'falls 1/4 in per ft']],
+    ),
     protect: {
       heading: 'Protect',
       items: [

@@ -85,6 +85,27 @@ function levelSpecials(): Readonly<Record<string, Special>> {
   ]);
 }
 
+/** A public walk names points of the heights that its slab meets. */
+function publicWalkSpecials(): Readonly<Record<string, Special>> {
+  const special = (leaf: string, ...edits: readonly (readonly [string, string])[]) => [
+    `job heights.public-walks.*.${leaf}`,
+    {
+      change: edits.map(([path, text]) => ({
+        of: 'job' as const,
+        path: `heights.public-walks.town-walk.${path}`,
+        text,
+      })),
+      reason: 'a point of the heights on the slab, near where it should be',
+    } satisfies Special,
+  ];
+  return Object.fromEntries([
+    special('left.now', ['left.now', 'garage-left'], ['left.should', '101.2 ft']),
+    special('left.up', ['left.up', 'garage-left']),
+    special('right.now', ['right.now', 'garage-right'], ['right.should', '101.2 ft']),
+    special('right.up', ['right.up', 'garage-right']),
+  ]);
+}
+
 /** Leaves for which the generic change is no valid or no telling one. */
 const SPECIAL: Readonly<Record<string, Special>> = {
   ...tapedSpecials('site.existing', 'old-'),
@@ -150,6 +171,17 @@ const SPECIAL: Readonly<Record<string, Special>> = {
     reason: 'a board as high as its slab has no finding, and one is acknowledged',
   },
   ...levelSpecials(),
+  ...publicWalkSpecials(),
+  'job heights.public-walks.*.slab': {
+    change: [
+      { of: 'job', path: 'heights.public-walks.town-walk.slab', text: 'wedge' },
+      { of: 'job', path: 'heights.points.curb-left.at.0', text: '43 ft' },
+      { of: 'job', path: 'heights.points.curb-left.at.1', text: '18 ft' },
+      { of: 'job', path: 'heights.points.curb-right.at.0', text: '46 ft' },
+      { of: 'job', path: 'heights.points.curb-right.at.1', text: '18 ft' },
+    ],
+    reason: 'a slab meets both ends of it',
+  },
   'job job.rule-sets.*': {
     change: [{ of: 'job', path: 'job.rule-sets.1', text: 'california' }],
     reason: 'the ids of rule sets stand in no file of the job',

@@ -5,6 +5,7 @@ import type { Heights, Job, Slab, Use } from '../job.ts';
 import type { LevelsFigures } from '../levels/index.ts';
 import type { OutlineResult, StringCorner } from '../outline/index.ts';
 import { thingNamed } from '../parts.ts';
+import type { TiedPoints } from '../tie-ins/index.ts';
 import type { TopicResult } from '../topic.ts';
 import { type DigVolumeFigures, digVolumes } from './dig-volume.ts';
 import { type JointFigures, jointFigures } from './joint-figures.ts';
@@ -60,6 +61,8 @@ export type GradesResult = TopicResult<
 type GradesInput = {
   readonly heights: Heights | null;
   readonly points: LevelsFigures['points'];
+  /** What surfaces run through because of what is chosen at a tie-in; nothing where it is left out. */
+  readonly tied?: TiedPoints;
   readonly slabs: Job['build']['slabs'];
   readonly existing: Job['site']['existing'];
   readonly plans: OutlineResult['data']['plans'];
@@ -76,14 +79,23 @@ type GradesInput = {
 export function calcGrades(input: GradesInput): GradesResult {
   const { heights } = input;
   if (heights === null) return { figures: {}, data: { slabs: {}, soil: {} }, problems: [] };
-  const points = Object.values(heights.points).map((point) =>
-    gradePoint(point, thingNamed(input.points ?? {}, point.id, 'point').height),
+  const points = Object.values(heights.points).map((point) => {
+    const tied = input.tied?.moved.find((one) => one.point.id === point.id);
+    return gradePoint(
+      point,
+      tied?.height ?? thingNamed(input.points ?? {}, point.id, 'point').height,
+      tied?.path,
+    );
+  });
+  const lines = (input.tied?.lines ?? []).map((line) =>
+    line.map(({ point, height, path }) => gradePoint(point, height, path)),
   );
   const made = slabSurfaces({
     slabs: Object.values(input.slabs),
     plans: input.plans.slabs,
     corners: input.corners,
-    points: points.filter(({ point }) => point.kind !== 'existing'),
+    points: [...points.filter(({ point }) => point.kind !== 'existing'), ...lines.flat()],
+    lines,
   });
   const old = oldGround({
     existing: input.existing,

@@ -1,20 +1,16 @@
-import {
-  containsPoint,
-  distanceIn,
-  distanceToEdgeIn,
-  type Edge,
-  edgesOf,
-  type HeightPoint,
-  type Outline,
-} from '../../geometry/index.ts';
+import { distanceIn, type Edge, edgesOf, type HeightPoint, type Outline } from '../../geometry/index.ts';
 import type { CoreProblem } from '../../problems/index.ts';
 import { formatInches } from '../../units/index.ts';
 import { type Figure, num } from '../figure.ts';
 import type { LevelPoint } from '../job.ts';
-import type { StringCorner } from '../outline/index.ts';
 
-/** A point of the job with the figure of its height. */
-export type GradePoint = HeightPoint & { readonly point: LevelPoint; readonly height: Figure };
+/** A point with the figure of its height, as a surface runs through it. */
+export type GradePoint = HeightPoint & {
+  readonly point: LevelPoint;
+  readonly height: Figure;
+  /** Where the job says how high it is. */
+  readonly path: string;
+};
 
 /** A point that near to an edge is on it, and two that near to one another are at one place [in]. */
 export const NEAR_IN = 1;
@@ -22,17 +18,12 @@ export const NEAR_IN = 1;
 /** Heights that near to one another are one height: finer than a rod is read [in]. */
 const SAME_HEIGHT_IN = 1 / 8;
 
-export function gradePoint(point: LevelPoint, height: Figure): GradePoint {
-  return { xIn: point.at.xIn, yIn: point.at.yIn, heightIn: num(height), point, height };
-}
-
-/** Whether a point lies on an outline: within it, at its edge, or at a sharp corner that is rounded later. */
-export function isOn(outline: Outline, corners: readonly StringCorner[], at: GradePoint): boolean {
-  return (
-    containsPoint(outline, at) ||
-    distanceToEdgeIn(outline, at) <= NEAR_IN ||
-    corners.some((corner) => distanceIn(corner.at, at) <= NEAR_IN)
-  );
+export function gradePoint(
+  point: LevelPoint,
+  height: Figure,
+  path = `heights.points.${point.id}`,
+): GradePoint {
+  return { xIn: point.at.xIn, yIn: point.at.yIn, heightIn: num(height), point, height, path };
 }
 
 /** Each place once; two heights at one place are a problem. */
@@ -51,7 +42,7 @@ export function distinctPoints(points: readonly GradePoint[]): {
     const byIn = Math.abs(one.heightIn - twin.heightIn);
     if (byIn <= SAME_HEIGHT_IN) continue;
     const parts = { first: twin.point.label, second: one.point.label, by: formatInches(byIn, 8) };
-    problems.push({ code: 'heights-disagree', path: `heights.points.${one.point.id}`, parts });
+    problems.push({ code: 'heights-disagree', path: one.path, parts });
   }
   return { points: kept, problems };
 }
@@ -71,6 +62,21 @@ export function breaklinesOf(
         const along = pointsAlong(edge, points);
         return along.slice(1).map((index, step) => [along[step] ?? index, index] as const);
       }),
+  );
+}
+
+/** Lines from place to place as pairs of indexes; a line with a place that is no point is left out there. */
+export function linesAmong(
+  lines: readonly (readonly HeightPoint[])[],
+  points: readonly GradePoint[],
+): readonly (readonly [number, number])[] {
+  const indexOf = (place: HeightPoint) => points.findIndex((point) => distanceIn(point, place) <= NEAR_IN);
+  return lines.flatMap((line) =>
+    line.slice(1).flatMap((to, step) => {
+      const from = line[step] ?? to;
+      const pair = [indexOf(from), indexOf(to)] as const;
+      return pair.includes(-1) || pair[0] === pair[1] ? [] : [pair];
+    }),
   );
 }
 

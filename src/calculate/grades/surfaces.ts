@@ -1,9 +1,10 @@
 import { type Outline, type Surface, surfaceThrough } from '../../geometry/index.ts';
 import type { CoreProblem } from '../../problems/index.ts';
 import type { Slab } from '../job.ts';
+import { isOnSlab } from '../levels/index.ts';
 import type { StringCorner } from '../outline/index.ts';
 import { thingNamed } from '../parts.ts';
-import { breaklinesOf, distinctPoints, type GradePoint, isOn } from './points.ts';
+import { breaklinesOf, distinctPoints, type GradePoint, linesAmong } from './points.ts';
 
 /** The new surface of a slab on the level plan, and the points it runs through. */
 export type SlabSurface = {
@@ -25,12 +26,19 @@ export function slabSurfaces(made: {
   /** Sharp ones, on the plan. */
   readonly corners: Readonly<Record<string, readonly StringCorner[]>>;
   readonly points: readonly GradePoint[];
+  /** Some of the points, in lines that a surface may bend at. */
+  readonly lines: readonly (readonly GradePoint[])[];
 }): { readonly surfaces: readonly SlabSurface[]; readonly problems: readonly CoreProblem[] } {
   const each = made.slabs.map((slab) => {
     const outline = thingNamed(made.plans, slab.id, 'slab');
     const corners = thingNamed(made.corners, slab.id, 'slab');
-    const { points, problems } = distinctPoints(made.points.filter((point) => isOn(outline, corners, point)));
-    const surface = surfaceThrough(points, breaklinesOf(outline, points));
+    const { points, problems } = distinctPoints(
+      made.points.filter((point) => isOnSlab(outline, corners, point)),
+    );
+    const surface = surfaceThrough(points, [
+      ...breaklinesOf(outline, points),
+      ...linesAmong(made.lines, points),
+    ]);
     return { slab, outline, points, surface, problems };
   });
   const surfaces = each.flatMap(({ surface, slab, outline, points }) =>

@@ -1,8 +1,9 @@
-import { containsPoint, distanceIn, distanceToEdgeIn, type Outline } from '../../geometry/index.ts';
+import { distanceToEdgeIn, type Outline } from '../../geometry/index.ts';
 import type { CoreProblem } from '../../problems/index.ts';
 import { formatFeetInches, formatNumber } from '../../units/index.ts';
 import type { LevelPoint } from '../job.ts';
 import type { StringCorner } from '../outline/index.ts';
+import { isOnSlab } from './on-slab.ts';
 import type { ReducedNotes, Sight } from './reduce.ts';
 
 /** Of the arithmetic of a chain of doubles [in]: a miss on the limit is not over it. */
@@ -53,9 +54,6 @@ function missParts(heights: {
 
 const inFeet = (heightIn: number) => `${formatNumber(heightIn / 12, 3)} ft`;
 
-/** What a point may lie beside an edge and still be on it [in]: how well a plan is taped. */
-const ON_EDGE_IN = 1;
-
 /**
  * Points of the finished surface that lie on no slab, nor at a sharp corner of one that is rounded later:
  * there the string is, and the rod.
@@ -66,12 +64,12 @@ export function finishProblems(
   corners: readonly StringCorner[],
 ): readonly CoreProblem[] {
   return Object.values(points).flatMap(({ id, kind, at }): CoreProblem[] => {
-    if (kind !== 'finish' || Object.values(slabs).some((outline) => containsPoint(outline, at))) return [];
-    if (corners.some((corner) => distanceIn(corner.at, at) <= ON_EDGE_IN)) return [];
+    if (kind !== 'finish' || Object.values(slabs).some((outline) => isOnSlab(outline, corners, at)))
+      return [];
     const [nearest] = Object.entries(slabs)
       .map(([slab, outline]) => ({ slab, byIn: distanceToEdgeIn(outline, at) }))
       .toSorted((one, other) => one.byIn - other.byIn);
-    if (nearest === undefined || nearest.byIn <= ON_EDGE_IN) return [];
+    if (nearest === undefined) return [];
     const parts = { slab: nearest.slab, by: formatFeetInches(nearest.byIn, 8) };
     return [{ code: 'finish-outside-slabs', path: `heights.points.${id}.at`, parts }];
   });

@@ -8,6 +8,7 @@ import { type NotesFigures, noteFigures } from './note-figures.ts';
 import { type PointFigures, pointFigures } from './point-figures.ts';
 import { type ReducedNotes, type Run, reduceNotes } from './reduce.ts';
 
+export { isOnSlab } from './on-slab.ts';
 export type { PointFigures } from './point-figures.ts';
 export { reduceNotes } from './reduce.ts';
 

@@ -9,7 +9,7 @@ import type { TopicResult } from '../topic.ts';
 import { costOf, minimumChargeAddition, type Price, priceFromCost, type Shares, taxUsd } from './money.ts';
 import { splitPayments } from './payments.ts';
 
-export { type Cost, costOf, type Price, priceFromCost, type Shares } from './money.ts';
+export { type Cost, costOf, othersPrice, type Price, priceFromCost, type Shares } from './money.ts';
 
 export type PriceFigures = {
   readonly lines: Readonly<Record<CostGroup, Figure>>;

@@ -1,6 +1,6 @@
 import type { Decimal } from 'decimal.js';
 import { roundToCent, Usd } from '../../units/index.ts';
-import type { Figure } from '../figure.ts';
+import type { Figure, FigureValue } from '../figure.ts';
 
 /** What the company pays. Never shown to a homeowner. */
 export type Cost = Decimal & { readonly money: 'cost' };
@@ -48,4 +48,12 @@ export function minimumChargeAddition(sum: Price, minimumUsd: Decimal): Price {
  */
 export function taxUsd(baseUsd: Decimal, taxRatio: number): Price {
   return roundToCent(baseUsd.times(taxRatio)) as Price;
+}
+
+/**
+ * What others charge the homeowner, such as a city for its panel: no cost of the company, and in no price of
+ * its offer.
+ */
+export function othersPrice(amountUsd: FigureValue): Price {
+  return new Usd(amountUsd) as Price;
 }

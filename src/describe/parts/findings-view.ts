@@ -45,7 +45,9 @@ function placeText(job: Job, { where, figureId }: Pick<Finding, 'where' | 'figur
     ? job.site.flights
     : figureId.startsWith('clearances.')
       ? job.walls
-      : {};
+      : figureId.startsWith('tie-ins.public-walks.')
+        ? job.tieIns.publicWalks
+        : {};
   // What a slab is for stands before it, and the label says it.
   const names = where.split('.').slice(/^grades\.\w+\.\w/.test(figureId) && where.includes('.') ? 1 : 0);
   return names

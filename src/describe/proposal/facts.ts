@@ -1,4 +1,12 @@
-import type { Coating, Exposure, Finish, Reinforcement, UnitSystem, Use } from '../../calculate/job.ts';
+import type {
+  Coating,
+  Exposure,
+  Finish,
+  PublicWalkWay,
+  Reinforcement,
+  UnitSystem,
+  Use,
+} from '../../calculate/job.ts';
 import type { Price } from '../../calculate/price/index.ts';
 import type { PublicText } from '../../calculate/text.ts';
 import type { Point } from '../../geometry/index.ts';
@@ -60,6 +68,8 @@ export type ProposalFacts = {
     readonly leastIn: number;
     readonly mostIn: number;
   }[];
+  /** Public walks that are not where they should be. */
+  readonly publicWalks: readonly PublicWalkFacts[];
   readonly mix: { readonly strengthPsi: number; readonly exposure: Exposure };
   readonly removal: {
     readonly things: readonly {
@@ -120,3 +130,25 @@ export type ProposalFacts = {
 
 export type PriceGroup = 'tear-out-and-haul' | 'base-and-forms' | 'concrete' | 'finish-and-clean' | 'other';
 export type CalendarPhase = 'tear-out' | 'base-and-forms' | 'pour' | 'strip-and-clean';
+
+/** A line down to the walk [rise over run]; below 0 where it rises. */
+type TwoEnds = { readonly left: number; readonly right: number };
+
+export type PublicWalkFacts = {
+  readonly label: PublicText;
+  readonly authority: PublicText;
+  readonly word: PublicText | null;
+  readonly way: PublicWalkWay | null;
+  /** How much lower the walk lies than it should; below 0 where it stands higher. */
+  readonly settledIn: TwoEnds;
+  readonly mostLipIn: number;
+  readonly slopeNow: TwoEnds;
+  readonly slopeThen: TwoEnds;
+  readonly transitionSlope: number;
+  /** Null where the slab never gets down to the walk. */
+  readonly transitionIn: TwoEnds | null;
+  readonly bevelSlope: number;
+  readonly panelIn: number;
+  readonly panelAreaSqFt: number;
+  readonly ownerPays: { readonly price: Price; readonly shareRatio: number; readonly own: Price } | null;
+};

@@ -5,6 +5,7 @@ import { type Show, showDate, showIn } from '../show/index.ts';
 import type { ListView, ProposalView } from '../views.ts';
 import { areasView } from './areas.ts';
 import type { ProposalFacts } from './facts.ts';
+import { publicWalksView } from './public-walks.ts';
 import { showPrice } from './show-price.ts';
 import { calendarTable, hiddenTable, paymentsTable, pricesTable, whatYouGetTable } from './tables.ts';
 
@@ -27,6 +28,7 @@ export function describeProposal(facts: ProposalFacts, words: Words): ProposalVi
       signing: say.signing,
     },
     areas: areasView(facts, words),
+    publicWalks: publicWalksView(facts, words),
     removal: removalList(facts, show, words),
     stays: listOrNull(say.stays, facts.stays),
     prices: pricesTable(facts, words),

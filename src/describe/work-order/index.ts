@@ -21,6 +21,7 @@ import { checksTable, curvesTable, turnsTable } from './layout-tables.ts';
 import { levelsView } from './levels-table.ts';
 import { pieceNotes } from './piece-notes.ts';
 import { profilesView } from './profiles.ts';
+import { publicWalkChecks, publicWalksTable } from './public-walks-table.ts';
 import { reChalkTable } from './re-chalk-table.ts';
 import { barsView, steelTable } from './steel.ts';
 import { stepTopsTable } from './step-tops-table.ts';
@@ -56,6 +57,7 @@ export function describeWorkOrder(job: Job, results: JobResults, words: Words): 
     flights: flightsTable(made),
     flightSplits: splitsTable(made),
     stepTops: stepTopsTable(made),
+    publicWalks: publicWalksTable(made),
     walls: wallsTable(made),
     forms: formsTable(made),
     formPieces: formPiecesTable(made),
@@ -70,7 +72,7 @@ export function describeWorkOrder(job: Job, results: JobResults, words: Words): 
     reChalk: reChalkTable(made),
     findings: findings.length === 0 ? null : { heading: say.findings, items: findings },
     days: daysView(made),
-    prePour: prePour(words),
+    prePour: prePour(made),
     prePourSign: {
       heading: say.prePourSign.heading,
       sentence: say.prePourSign.sentence,
@@ -142,7 +144,8 @@ function facts(job: Job, show: Show, words: Words): readonly FactView[] {
   ];
 }
 
-function prePour(words: Words): CheckListView {
-  const { prePour: say } = words.workOrder;
-  return { heading: say.heading, items: say.items.map((text) => ({ text, quantity: null, isHold: false })) };
+function prePour(made: Made): CheckListView {
+  const { prePour: say } = made.words.workOrder;
+  const items = [...say.items, ...publicWalkChecks(made)];
+  return { heading: say.heading, items: items.map((text) => ({ text, quantity: null, isHold: false })) };
 }

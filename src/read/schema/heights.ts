@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { lazily } from './leaf.ts';
 import { height, rodReading, station } from './levels.ts';
 import { place } from './place.ts';
+import { publicWalk } from './public-walks.ts';
 import { ABOVE_ZERO, length } from './quantities.ts';
 import { byId, choice, reference, thing } from './shape.ts';
 import { crewText, publicText } from './text.ts';
@@ -84,6 +85,10 @@ export const heightsSection = lazily(() =>
       '1/8 in',
     ).optional(),
     points: byId(point(), 'Points whose height counts, each under an id.'),
+    'public-walks': byId(
+      publicWalk(),
+      'Public walks that have settled or heaved where a new slab meets them, each under an id.',
+    ).optional(),
     walls: byId(
       wallPart(),
       'Parts of walls that stay clear of what is beside them, each under an id.',

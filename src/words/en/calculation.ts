@@ -24,6 +24,7 @@ export const calculation = {
     outline: 'Outlines',
     layout: 'Layout',
     levels: 'Heights',
+    'tie-ins': 'Where new slabs meet what stays',
     grades: 'Surfaces, falls and digging',
     thickened: 'Thickened edges',
     'tear-out': 'Tear-out',

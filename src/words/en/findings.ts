@@ -67,6 +67,16 @@ export const findings = {
     'walk-pinched': () => 'The walk is narrower at its turn than along it.',
     'levels-not-closed': () =>
       'Level notes do not all end on a known height, so nothing shows a slip of the rod.',
+    'public-walk-undecided': () =>
+      'Nobody has chosen what is done where the slab meets the public walk; decide before forms are set.',
+    'public-walk-without-word': () =>
+      'The way that is chosen takes the word of the authority on the public walk, and it is not there.',
+    'public-edge-left': () =>
+      'An edge is left at the public walk: barricade it, have it signed on the proposal, and photograph it.',
+    'public-walk-lip-later': () =>
+      'Once the public walk is set right, its edge stands above or below the slab.',
+    'public-walk-bevel': () =>
+      'Ground over its whole width, the public walk slopes more across than feet and wheels like.',
     'water-to-house': () => 'Water runs towards the house.',
     'house-fall-flat': () => 'Near the house the surface falls away from it too little.',
     'house-fall-small': () => 'Near the house the surface falls away from it less than is good.',

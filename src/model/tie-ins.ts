@@ -1,0 +1,32 @@
+import type { PublicWalk, TieIns } from '../calculate/job.ts';
+import type { HeightsSection } from '../read/index.ts';
+import { inCoreUnit, mapThings } from './quantity.ts';
+
+type PublicWalkInput = NonNullable<HeightsSection['public-walks']>[string];
+
+/** Nothing where the job says nothing of heights. */
+export function tieInsOf(input: HeightsSection | undefined): TieIns {
+  return { publicWalks: mapThings(input?.['public-walks'] ?? {}, publicWalkOf) };
+}
+
+function publicWalkOf(id: string, input: PublicWalkInput): PublicWalk {
+  const { label, slab, left, right, width, transition, way, authority, word } = input;
+  const { 'last-panel': lastPanel, 'panel-price': priceUsd, 'owner-share': ownerShare } = input;
+  const endOf = ({ now, should, up }: PublicWalkInput['left']) => ({ now, shouldIn: inCoreUnit(should), up });
+  return {
+    id,
+    label,
+    slab,
+    ends: { left: endOf(left), right: endOf(right) },
+    widthIn: inCoreUnit(width),
+    transitionSlope: inCoreUnit(transition),
+    lastPanelIn: inCoreUnit(lastPanel),
+    way: way ?? null,
+    authority,
+    word: word ?? null,
+    panel:
+      priceUsd === undefined || ownerShare === undefined
+        ? null
+        : { priceUsd, ownerRatio: inCoreUnit(ownerShare) },
+  };
+}

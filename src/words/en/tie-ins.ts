@@ -1,0 +1,45 @@
+/** Where new slabs meet what stays, in the crew work order. */
+export const tieIns = {
+  publicWalks: {
+    caption: 'Where the new slab meets a public walk',
+    walk: 'Walk',
+    end: 'Seen from it',
+    ends: { left: 'Left end', right: 'Right end' },
+    now: 'Walk now',
+    should: 'Should be',
+    apart: 'Apart',
+    build: 'Build to',
+    slope: 'Slab runs',
+    level: 'level',
+    falls: (slope: string) => `falls ${slope}`,
+    rises: (slope: string) => `rises ${slope}`,
+    notYet: 'ask first',
+    held: (size: string) => `${size}, ends there`,
+    undecided: 'Nobody has chosen what is done here: ask before forms are set.',
+    ways: {
+      match: 'Meet the walk as it is. Touch nothing of it.',
+      transition: (made: {
+        readonly left: string;
+        readonly leftHeight: string;
+        readonly right: string;
+        readonly rightHeight: string;
+        readonly slope: string;
+      }) =>
+        `Form straight for where the walk should be, down to ${made.left} before it at the left (${made.leftHeight}) and ${made.right} at the right (${made.rightHeight}); from there lead on at ${made.slope} to the walk as it is. A joint where it bends. Touch nothing of the walk.`,
+      replace: 'Form to where the walk should be. The public panel is replaced by whom the authority names.',
+      grind: (most: string, bevel: string) =>
+        `Form to where the walk should be. The walk is ground, ${most} at the most; over its whole width that slopes ${bevel} across.`,
+      'hold-back': (panel: string, area: string) =>
+        `Form for where the walk should be, and stop ${panel} before it. The last panel, ${area}, is poured once the walk is set right; until then compacted stone lies there, flush at both ends, and its edge is marked.`,
+      'leave-edge': (most: string) =>
+        `Form to where the walk should be: an edge of up to ${most} is left. Barricade it, photograph it with the barricade, and do not leave before both are done.`,
+    },
+    word: (authority: string, word: string) => `${authority}: ${word}.`,
+    noWord: (authority: string) =>
+      `${authority} has said nothing yet: lay, grind and take out nothing on public ground, and do not pour the last panel.`,
+    own: (authority: string) => `${authority} decides about the walk itself: nothing is laid on it.`,
+    prePour: (walk: string) =>
+      `${walk}: the way that is chosen read again, heights at both ends of the joint shot`,
+    prePourEdge: (walk: string) => `${walk}: barricade and lights here, photo taken`,
+  },
+} as const;
