@@ -7,7 +7,7 @@ import type { CrewText, OfficeText, PublicText } from './text.ts';
 import type { TieIns } from './tie-in-things.ts';
 
 export type { PlacedBase, TapedBase, TapedShape } from './taped-shape.ts';
-export type { PublicWalk, PublicWalkWay, TieIns } from './tie-in-things.ts';
+export type { Drain, PublicWalk, PublicWalkWay, TieIns } from './tie-in-things.ts';
 
 /**
  * One job, resolved: every reference followed, every constant filled in, all lengths in inches,

@@ -1,4 +1,5 @@
 import type { Decimal } from 'decimal.js';
+import type { TapedPoint } from './taped-shape.ts';
 import type { PublicText } from './text.ts';
 
 /** What is done where a new slab meets a public walk that is not where it should be. */
@@ -40,7 +41,27 @@ export type PublicWalk = {
   readonly panel: { readonly priceUsd: Decimal; readonly ownerRatio: number } | null;
 };
 
+/** A drain in a new slab. */
+export type Drain = {
+  readonly id: string;
+  readonly label: PublicText;
+  /** One place, or those a channel runs through; never none. */
+  readonly at: readonly TapedPoint[];
+  /** Of its rim, against the datum. */
+  readonly rimIn: number;
+  /** Null where nothing leads the water off. */
+  readonly pipe: {
+    readonly sizeIn: number;
+    /** The bottom inside, against the datum, where it leaves the drain and where it ends. */
+    readonly invertIn: number;
+    readonly outletIn: number;
+    readonly lengthIn: number;
+    readonly to: PublicText;
+  } | null;
+};
+
 /** Where new slabs meet what does not move; nothing of it without heights. */
 export type TieIns = {
   readonly publicWalks: Readonly<Record<string, PublicWalk>>;
+  readonly drains: Readonly<Record<string, Drain>>;
 };

@@ -63,6 +63,7 @@ export function calcWork(job: Job, topics: Topics) {
     heights: job.heights,
     points: levels.figures.points,
     tied: tieIns.data.surface,
+    outlets: tieIns.data.outlets,
     slabs,
     existing: site.existing,
     plans: outline.data.plans,

@@ -29,6 +29,7 @@ export function proposalFactsOf(job: Job, results: JobResults): ProposalFacts {
     slabs: Object.values(build.slabs).map((slab) => slabFacts(slab, results)),
     steps: Object.values(results.flights.data.steps),
     flights: flightFacts(job, results),
+    drains: Object.values(job.tieIns.drains).map(({ label, pipe }) => ({ label, to: pipe?.to ?? null })),
     publicWalks: publicWalkFacts(job, results),
     mix: build.mix,
     removal: {

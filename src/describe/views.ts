@@ -175,6 +175,7 @@ export type WorkOrderView = {
   readonly flightSplits: TableView | null;
   /** Heights to form steps at. */
   readonly stepTops: TableView | null;
+  readonly drains: TableView | null;
   /** Where new slabs meet public walks. */
   readonly publicWalks: TableView | null;
   /** Parts of walls beside new surfaces. */

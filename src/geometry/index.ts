@@ -43,6 +43,7 @@ export {
   containsPoint,
   distanceToEdgeIn,
   distanceToOneEdgeIn,
+  distanceToLineIn,
   edgeLengthsByKindIn,
   labelPointOf,
   outlineAreaSqIn,

@@ -1,6 +1,6 @@
 import { orient } from './build.ts';
 import { keptIn } from './half-plane.ts';
-import { containsPoint, distanceToOneEdgeIn } from './measure.ts';
+import { containsPoint, distanceToLineIn, distanceToOneEdgeIn } from './measure.ts';
 import { distanceIn, type EdgeKind, edgesOf, type Outline, type Point, type Ring } from './outline.ts';
 import { planeHeightIn, type Surface } from './surface.ts';
 import { cellsOf } from './surface-cells.ts';
@@ -11,6 +11,8 @@ import { triangulate } from './triangulate.ts';
 const OFF_ARC_IN = 1;
 /** Points nearer than this are one [in]. */
 const ONE_POINT_IN = 1e-3;
+/** That near to a drain water runs into it [in]. */
+const AT_OUTLET_IN = 1;
 /** A hollow of less is noise [in]. */
 const NO_DEPTH_IN = 1e-6;
 
@@ -24,6 +26,7 @@ type Node = { readonly at: Point; heightIn: number; readonly next: Set<number> }
  *
  * @param waysOut Kinds of edge that water runs off over; at the others it stands. Where there is none it
  *                stands until it is level with the highest point.
+ * @param outlets Lines of points of the surface at which water is led off, such as drains.
  *
  * The surface is cut into convex pieces of one plane each. On such a piece water that can sink finds a
  * way along its edges, so the level at which a corner is left is the least, over all ways along edges, of
@@ -33,11 +36,16 @@ export function lowPoints(
   surface: Surface,
   outline: Outline,
   waysOut: readonly EdgeKind[],
+  outlets: readonly (readonly Point[])[] = [],
 ): readonly LowPoint[] {
   const rings = orient(outline).rings.map((ring) => straightened(ring, OFF_ARC_IN));
   const nodes = nodesOf(surface, rings);
   const exits = rings.flatMap((ring) => edgesOf(ring).filter(({ from }) => waysOut.includes(from.edge)));
-  const isExit = nodes.map(({ at }) => exits.some((edge) => distanceToOneEdgeIn(edge, at) < ONE_POINT_IN));
+  const isExit = nodes.map(
+    ({ at }) =>
+      exits.some((edge) => distanceToOneEdgeIn(edge, at) < ONE_POINT_IN) ||
+      outlets.some((line) => distanceToLineIn(line, at) < AT_OUTLET_IN),
+  );
   const levelsIn = levelsOf(nodes, isExit);
   const wet = nodes.map((node, index) => (levelsIn[index] ?? 0) - node.heightIn > NO_DEPTH_IN);
   return hollowsOf(nodes, wet).flatMap((hollow): LowPoint[] => {

@@ -237,3 +237,17 @@ export function distanceToOneEdgeIn({ from, to }: Edge, point: Point): number {
   if (alongIn < 0 || alongIn > lengthIn) return toEndsIn(from, to, point);
   return Math.abs(crossSqIn(from, to, point)) / lengthIn;
 }
+
+/** Distance of a point to a line from place to place [in]; of one place, to it; Infinity of none. */
+export function distanceToLineIn(line: readonly Point[], point: Point): number {
+  const edges = line.slice(1).map((to, step) => straightEdge(line[step] ?? to, to));
+  return Math.min(
+    ...line.slice(0, 1).map((first) => distanceIn(first, point)),
+    ...edges.map((edge) => distanceToOneEdgeIn(edge, point)),
+  );
+}
+
+function straightEdge(from: Point, to: Point): Edge {
+  const vertex = (at: Point) => ({ ...at, bulge: 0, edge: 'formed' }) as const;
+  return { number: 1, from: vertex(from), to: vertex(to) };
+}

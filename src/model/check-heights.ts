@@ -1,7 +1,7 @@
 import { checkNotes, isInNotes, lineOf, NOTES, POINTS } from './check-notes.ts';
-import { publicWalkHeights } from './check-public-walks.ts';
 import { childrenOf } from './paths.ts';
 import { checkId, type Finder, idAt, textAt } from './problems-found.ts';
+import { tieInHeights } from './tie-in-heights.ts';
 
 const LAYERS = ['tile', 'overlay'];
 const WALLS = 'heights.walls';
@@ -56,13 +56,12 @@ function isLayered({ origins }: Finder, thing: string): boolean {
  * A sign means inches from a datum called 0, no sign a height from one with a height of its own: side by
  * side they are a datum apart. Zero fits both.
  */
-function checkMixed(finder: Finder): void {
-  const { origins, add } = finder;
+function checkMixed({ origins, add }: Finder): void {
   const paths = [POINTS, NOTES, WALLS]
     .flatMap((below) =>
       childrenOf(below, origins).flatMap((name) => HEIGHTS.map((key) => `${below}.${name}.${key}`)),
     )
-    .concat(publicWalkHeights(finder));
+    .concat(tieInHeights(origins));
   const written = paths.flatMap((path) => {
     const text = textAt(path, origins) ?? '';
     const isZero = !/[1-9]/.test(text);

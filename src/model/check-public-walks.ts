@@ -16,11 +16,6 @@ export function checkPublicWalks(finder: Finder): void {
   }
 }
 
-/** Where the heights of public walks are written. */
-export function publicWalkHeights({ origins }: Finder): readonly string[] {
-  return childrenOf(WALKS, origins).flatMap((id) => ENDS.map((end) => `${WALKS}.${id}.${end}.should`));
-}
-
 function checkEnd(finder: Finder, path: string): void {
   const { origins, add } = finder;
   for (const key of ['now', 'up'])

@@ -1,12 +1,17 @@
-import type { PublicWalk, TieIns } from '../calculate/job.ts';
+import type { Drain, PublicWalk, TieIns } from '../calculate/job.ts';
 import type { HeightsSection } from '../read/index.ts';
 import { inCoreUnit, mapThings } from './quantity.ts';
+import { pointOf } from './shape-base.ts';
 
+type DrainInput = NonNullable<HeightsSection['drains']>[string];
 type PublicWalkInput = NonNullable<HeightsSection['public-walks']>[string];
 
 /** Nothing where the job says nothing of heights. */
 export function tieInsOf(input: HeightsSection | undefined): TieIns {
-  return { publicWalks: mapThings(input?.['public-walks'] ?? {}, publicWalkOf) };
+  return {
+    publicWalks: mapThings(input?.['public-walks'] ?? {}, publicWalkOf),
+    drains: mapThings(input?.drains ?? {}, drainOf),
+  };
 }
 
 function publicWalkOf(id: string, input: PublicWalkInput): PublicWalk {
@@ -28,5 +33,24 @@ function publicWalkOf(id: string, input: PublicWalkInput): PublicWalk {
       priceUsd === undefined || ownerShare === undefined
         ? null
         : { priceUsd, ownerRatio: inCoreUnit(ownerShare) },
+  };
+}
+
+function drainOf(id: string, { label, at, rim, pipe }: DrainInput): Drain {
+  return {
+    id,
+    label,
+    at: at.map(pointOf),
+    rimIn: inCoreUnit(rim),
+    pipe:
+      pipe === undefined
+        ? null
+        : {
+            sizeIn: inCoreUnit(pipe.size),
+            invertIn: inCoreUnit(pipe.invert),
+            outletIn: inCoreUnit(pipe.outlet),
+            lengthIn: inCoreUnit(pipe.length),
+            to: pipe.to,
+          },
   };
 }

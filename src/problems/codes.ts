@@ -298,6 +298,9 @@ type CorePartsByCode = {
   readonly 'wall-off-slab': { readonly slab: string; readonly by: string };
   readonly 'profile-off-slabs': Nothing;
   readonly 'tie-in-off-slab': { readonly slab: string; readonly by: string };
+  readonly 'drain-off-slab': { readonly slab: string; readonly by: string };
+  readonly 'invert-above-rim': { readonly by: string };
+  readonly 'pipe-does-not-fall': { readonly by: string };
   readonly 'ends-at-one-place': { readonly first: string; readonly second: string };
   readonly 'no-way-down': { readonly slope: string; readonly own: string };
   readonly 'way-too-long': { readonly length: string; readonly run: string };

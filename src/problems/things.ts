@@ -52,6 +52,8 @@ const THINGS = [
   'profile',
   'public-walk',
   'public-walk-end',
+  'drain',
+  'drain-pipe',
   'plan',
   'price',
   'hidden',

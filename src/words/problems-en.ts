@@ -53,6 +53,8 @@ const THING: Readonly<Record<Thing, string>> = {
   profile: 'a profile',
   'public-walk': 'a public walk',
   'public-walk-end': 'an end of a public walk',
+  drain: 'a drain',
+  'drain-pipe': 'the pipe of a drain',
   'level-point': 'a level point',
   plan: 'the section "plan"',
   price: 'the section "price"',
@@ -485,6 +487,12 @@ const texts: ProblemTexts = {
     'This line crosses no slab whose surface is known from the heights. Run it across one, not along its edge, or give that slab three points of the heights, not in a line.',
   'tie-in-off-slab': ({ slab, by }) =>
     `This point lies ${by} off "${slab}", so the slab does not meet it. Check where it is, or name another slab.`,
+  'drain-off-slab': ({ slab, by }) =>
+    `This place of the drain lies on no new slab; "${slab}" is nearest, ${by} away. Check where it is.`,
+  'invert-above-rim': ({ by }) =>
+    `With its own size the pipe would reach ${by} above the rim of the drain. Check the invert, the rim and the size.`,
+  'pipe-does-not-fall': ({ by }) =>
+    `The outlet lies ${by} above the invert or level with it, so no water runs to it. Check both heights, or find a lower outlet.`,
   'ends-at-one-place': ({ first, second }) =>
     `"${first}" and "${second}" lie at one place, so nothing runs from one to the other. Check where they are.`,
   'no-way-down': ({ slope, own }) =>

@@ -128,6 +128,7 @@ const VARIANTS: readonly (readonly Edit[])[] = [
   [
     ['company', 'trailers.big-box.axle-rating', '5,000 lb'],
     ['job', 'heights.public-walks.town-walk.way', 'replace'],
+    ['job', 'heights.drains.channel.pipe.length', '60 ft'],
   ],
   [
     ['company', 'tow-vehicle.tow-rating', '6,000 lb'],

@@ -157,6 +157,7 @@ test('parts of a view that are absent leave no trace', async () => {
     levels: null,
     grades: null,
     profiles: [],
+    drains: null,
     publicWalks: null,
     formPieces: null,
     steel: null,

@@ -379,6 +379,7 @@ export function aWorkOrder(paper: FrameView['paper'] = 'letter'): WorkOrderView 
       { label: 'New concrete', value: '612 sq ft, 7.75 cu yd' },
       { label: 'Water and power', value: 'Left of the garage' },
     ],
+    drains: aTable('Drains', ['No.', 'Drain', '>Rim'], [['D1', 'Channel drain', '99.80 ft']]),
     publicWalks: aTable(
       'Public walk',
       ['Walk', 'End', '>Now', '>Should be', '>Apart', '>Build to', 'Slab runs'],

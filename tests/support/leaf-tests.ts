@@ -172,6 +172,14 @@ const SPECIAL: Readonly<Record<string, Special>> = {
   },
   ...levelSpecials(),
   ...publicWalkSpecials(),
+  'job heights.drains.*.pipe.invert': {
+    change: [{ of: 'job', path: 'heights.drains.channel.pipe.invert', text: '100.55 ft' }],
+    reason: 'a pipe leaves below the rim of its drain',
+  },
+  'job heights.drains.*.pipe.outlet': {
+    change: [{ of: 'job', path: 'heights.drains.channel.pipe.outlet', text: '100.1 ft' }],
+    reason: 'a pipe falls to its outlet',
+  },
   'job heights.public-walks.*.slab': {
     change: [
       { of: 'job', path: 'heights.public-walks.town-walk.slab', text: 'wedge' },

@@ -8,6 +8,7 @@ import { thingNamed } from '../parts.ts';
 import type { TiedPoints } from '../tie-ins/index.ts';
 import type { TopicResult } from '../topic.ts';
 import { type DigVolumeFigures, digVolumes } from './dig-volume.ts';
+import type { Outlets } from './house-fall.ts';
 import { type JointFigures, jointFigures } from './joint-figures.ts';
 import { type OldGround, type OldPart, oldGround, oldPartsUnder } from './old-ground.ts';
 import { placeAt } from './place-at.ts';
@@ -63,6 +64,8 @@ type GradesInput = {
   readonly points: LevelsFigures['points'];
   /** What surfaces run through because of what is chosen at a tie-in; nothing where it is left out. */
   readonly tied?: TiedPoints;
+  /** Where drains lead water off: the places of each; none where it is left out. */
+  readonly outlets?: Outlets;
   readonly slabs: Job['build']['slabs'];
   readonly existing: Job['site']['existing'];
   readonly plans: OutlineResult['data']['plans'];
@@ -104,7 +107,12 @@ export function calcGrades(input: GradesInput): GradesResult {
   });
   const allThings = Object.keys(input.existing).map((id) => thingNamed(input.plans.existing, id, 'thing'));
   const slabs = made.surfaces.map((one) =>
-    gradedSlab(one, thingNamed(input.corners, one.slab.id, 'slab'), { old, allThings, heights }),
+    gradedSlab(one, thingNamed(input.corners, one.slab.id, 'slab'), {
+      old,
+      allThings,
+      heights,
+      outlets: input.outlets ?? [],
+    }),
   );
   const problems: CoreProblem[] = [...made.problems, ...old.problems];
   return {
@@ -128,6 +136,7 @@ function gradedSlab(
     readonly old: OldGround;
     readonly allThings: readonly Outline[];
     readonly heights: Heights;
+    readonly outlets: Outlets;
   },
 ): GradedSlab {
   const { outline } = made;
@@ -139,7 +148,7 @@ function gradedSlab(
   const placeFigures = Object.fromEntries(
     Object.entries(places).map(([name, at]) => [name, placeAt(made, parts, at)]),
   );
-  const slopes = slopesOf(made, ground.heights);
+  const slopes = slopesOf(made, ground);
   return {
     ...made,
     places,
@@ -165,10 +174,13 @@ const slopesByOutline = new WeakMap<
  * Where water goes on a slab takes longest of all, and nothing of it follows from what lies below: scenarios
  * that leave a slab and the heights as they are find it made.
  */
-function slopesOf(made: SlabSurface, heights: Heights): Slopes {
+function slopesOf(
+  made: SlabSurface,
+  { heights, outlets }: { readonly heights: Heights; readonly outlets: Outlets },
+): Slopes {
   const known = slopesByOutline.get(made.outline);
   if (known?.slab === made.slab && known.heights === heights) return known.slopes;
-  const slopes = slopeFigures(made);
+  const slopes = slopeFigures(made, outlets);
   slopesByOutline.set(made.outline, { slab: made.slab, heights, slopes });
   return slopes;
 }

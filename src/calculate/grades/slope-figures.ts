@@ -1,6 +1,6 @@
 import { cellsWithin, fallOf, lowPoints } from '../../geometry/index.ts';
 import { type Figure, figure, given } from '../figure.ts';
-import { leastFallFromHouse } from './house-fall.ts';
+import { leastFallFromHouse, type Outlets } from './house-fall.ts';
 import { heightsOf } from './place-figures.ts';
 import type { SlabSurface } from './surfaces.ts';
 
@@ -33,8 +33,15 @@ export type Fall = {
 /** Slopes that near to one another are one, and one that near to level has no direction [rise over run]. */
 const SAME_SLOPE = 1e-6;
 
-/** How a surface slopes within its slab. */
-export function slopeFigures(made: SlabSurface): {
+/**
+ * How a surface slopes within its slab.
+ *
+ * @param outlets Where drains lead water off.
+ */
+export function slopeFigures(
+  made: SlabSurface,
+  outlets: Outlets = [],
+): {
   readonly figures: SlopeFigures;
   readonly falls: readonly Fall[];
 } {
@@ -51,7 +58,9 @@ export function slopeFigures(made: SlabSurface): {
     Math.hypot(meanOf('climbX'), meanOf('climbY')),
     'mean climb along and across over the area, the root of the sum of their squares',
   );
-  const depthsIn = lowPoints(surface, outline, ['formed', 'joint', 'stays']).map(({ depthIn }) => depthIn);
+  const depthsIn = lowPoints(surface, outline, ['formed', 'joint', 'stays'], outlets).map(
+    ({ depthIn }) => depthIn,
+  );
   return {
     figures: {
       slope,
@@ -61,10 +70,12 @@ export function slopeFigures(made: SlabSurface): {
         value: Math.max(0, ...depthsIn),
         unit: 'in',
         decimals: 2,
-        formula: { method: 'deepest hollow below the lowest way out over an edge that is not the house' },
+        formula: {
+          method: 'deepest hollow below the lowest way out, a drain or an edge that is not the house',
+        },
         inputs,
       }),
-      ...houseFigures(leastFallFromHouse(surface, outline), ratio),
+      ...houseFigures(leastFallFromHouse(surface, outline, outlets), ratio),
       ...(slab.use === 'walk'
         ? {}
         : {

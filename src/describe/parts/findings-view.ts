@@ -45,9 +45,7 @@ function placeText(job: Job, { where, figureId }: Pick<Finding, 'where' | 'figur
     ? job.site.flights
     : figureId.startsWith('clearances.')
       ? job.walls
-      : figureId.startsWith('tie-ins.public-walks.')
-        ? job.tieIns.publicWalks
-        : {};
+      : tiedThings(job, figureId);
   // What a slab is for stands before it, and the label says it.
   const names = where.split('.').slice(/^grades\.\w+\.\w/.test(figureId) && where.includes('.') ? 1 : 0);
   return names
@@ -64,6 +62,16 @@ function placeText(job: Job, { where, figureId }: Pick<Finding, 'where' | 'figur
         id,
     )
     .join(', ');
+}
+
+/** What new slabs meet, by the kind that the figure is of. */
+function tiedThings({ tieIns }: Job, figureId: string): Readonly<Record<string, { readonly label: string }>> {
+  const [, kind = ''] = /^tie-ins\.([\w-]+)\./.exec(figureId) ?? [];
+  const things: Readonly<Record<string, Readonly<Record<string, { readonly label: string }>>>> = {
+    'public-walks': tieIns.publicWalks,
+    drains: tieIns.drains,
+  };
+  return things[kind] ?? {};
 }
 
 /** Two slabs that share a joint. */

@@ -45,6 +45,11 @@ export function areasView(facts: ProposalFacts, words: Words): ProposalView['are
     ],
     points: [],
   }));
+  const drains = facts.drains.map(({ label, to }) => {
+    const { drainFact, drainTo, drainOpen } = words.proposal.areas;
+    const value = to === null ? drainOpen : drainTo(to);
+    return { heading: label, plan: null, facts: [{ label: drainFact, value }], points: [] };
+  });
   const flights = facts.flights.map((flight) => ({
     heading: flight.label,
     plan: null,
@@ -53,7 +58,7 @@ export function areasView(facts: ProposalFacts, words: Words): ProposalView['are
   }));
   return {
     heading: words.proposal.areas.heading,
-    items: [...slabs, ...waterItems(facts, words), ...steps, ...flights],
+    items: [...slabs, ...waterItems(facts, words), ...drains, ...steps, ...flights],
   };
 }
 

@@ -68,6 +68,8 @@ export type ProposalFacts = {
     readonly leastIn: number;
     readonly mostIn: number;
   }[];
+  /** Drains in new slabs, and where their water goes; null where it goes nowhere yet. */
+  readonly drains: readonly { readonly label: PublicText; readonly to: PublicText | null }[];
   /** Public walks that are not where they should be. */
   readonly publicWalks: readonly PublicWalkFacts[];
   readonly mix: { readonly strengthPsi: number; readonly exposure: Exposure };

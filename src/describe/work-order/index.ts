@@ -12,6 +12,7 @@ import type { CheckListView, FactView, FiguredDrawing, ListView, WorkOrderView }
 import { baysView } from './bays.ts';
 import { crewPlan } from './crew-plan.ts';
 import { daysView } from './days.ts';
+import { drainsTable } from './drains-table.ts';
 import { flightsTable, splitsTable } from './flight-tables.ts';
 import { formPiecesTable, formsTable } from './form-tables.ts';
 import { goesTable } from './goes-table.ts';
@@ -57,6 +58,7 @@ export function describeWorkOrder(job: Job, results: JobResults, words: Words): 
     flights: flightsTable(made),
     flightSplits: splitsTable(made),
     stepTops: stepTopsTable(made),
+    drains: drainsTable(made),
     publicWalks: publicWalksTable(made),
     walls: wallsTable(made),
     forms: formsTable(made),

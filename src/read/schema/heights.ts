@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { drain } from './drains.ts';
 import { lazily } from './leaf.ts';
 import { height, rodReading, station } from './levels.ts';
 import { place } from './place.ts';
@@ -85,6 +86,7 @@ export const heightsSection = lazily(() =>
       '1/8 in',
     ).optional(),
     points: byId(point(), 'Points whose height counts, each under an id.'),
+    drains: byId(drain(), 'Drains in new slabs, each under an id.').optional(),
     'public-walks': byId(
       publicWalk(),
       'Public walks that have settled or heaved where a new slab meets them, each under an id.',

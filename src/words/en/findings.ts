@@ -77,7 +77,9 @@ export const findings = {
       'Once the public walk is set right, its edge stands above or below the slab.',
     'public-walk-bevel': () =>
       'Ground over its whole width, the public walk slopes more across than feet and wheels like.',
-    'water-to-house': () => 'Water runs towards the house.',
+    'drain-without-outlet': () => 'Nothing leads the water off that runs into this drain.',
+    'drain-pipe-flat': () => 'The pipe of this drain falls less than a published code asks of its size.',
+    'water-to-house': () => 'Water runs towards the house, and no drain with an outlet lies between.',
     'house-fall-flat': () => 'Near the house the surface falls away from it too little.',
     'house-fall-small': () => 'Near the house the surface falls away from it less than is good.',
     'surface-flat': () => 'By its heights a part of the slab is nearly flat; water will stand on it.',

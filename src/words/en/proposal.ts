@@ -89,6 +89,9 @@ export const proposal = {
     steps: (risers: number, riser: P, tread: P, width: P) =>
       h`${risers} risers of ${riser}, treads of ${tread}, ${width} wide, solid concrete.`,
     stepsFact: h`Steps`,
+    drainFact: h`Water is led`,
+    drainTo: (to: P) => h`through a pipe to ${to}`,
+    drainOpen: h`nowhere yet; we settle this with you before work starts`,
     flightFact: h`Lowest step`,
     flightOne: (then: P, now: P) =>
       h`${then} high once the surface before it is new, ${now} now; the other steps stay as they are.`,

@@ -42,4 +42,22 @@ export const tieIns = {
       `${walk}: the way that is chosen read again, heights at both ends of the joint shot`,
     prePourEdge: (walk: string) => `${walk}: barricade and lights here, photo taken`,
   },
+  drains: {
+    caption: 'Drains: the rim is the height of the surface there',
+    tag: (number: string) => `D${number}`,
+    no: 'No.',
+    drain: 'Drain',
+    where: 'Along, across',
+    at: (along: string, across: string) => `${along}, ${across}`,
+    to: ' to ',
+    rim: 'Rim',
+    deep: 'Rim to bottom of pipe',
+    pipe: 'Pipe',
+    pipeSize: (size: string, length: string) => `${size}, ${length} long`,
+    slope: 'Falls',
+    noPipe: 'none',
+    leads: (to: string, drop: string, least: string) =>
+      `Leads to: ${to}. It falls ${drop} in all; at least ${least} is asked of its size. Shoot both ends before the pipe is covered, and run a hose through it.`,
+    noOutlet: 'No outlet: ask before anything is formed.',
+  },
 } as const;

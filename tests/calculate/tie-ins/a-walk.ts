@@ -1,4 +1,4 @@
-import type { LevelPoint, PublicWalk } from '../../../src/calculate/job.ts';
+import type { LevelPoint, PublicWalk, Slab } from '../../../src/calculate/job.ts';
 import { calcLayout } from '../../../src/calculate/layout/index.ts';
 import { calcLevels } from '../../../src/calculate/levels/index.ts';
 import { calcOutline } from '../../../src/calculate/outline/index.ts';
@@ -35,11 +35,11 @@ export function aWalk(changed: Partial<PublicWalk> = {}): PublicWalk {
   };
 }
 
-export function tied(
-  walk: PublicWalk,
-  points: readonly LevelPoint[] = pointsAt(SPOTS, 'fixed', { kind: 'stays' }),
-) {
-  const slabs = byId(aSlab({ shape: rectangle(480, 216, { at: { xIn: 0, yIn: 0 } }) }));
+const AT_ORIGIN = aSlab({ shape: rectangle(480, 216, { at: { xIn: 0, yIn: 0 } }) });
+
+/** What tie-ins and grades are made from: one slab and points with heights. */
+export function onSlab(slab: Slab, points: readonly LevelPoint[]) {
+  const slabs = byId(slab);
   const outline = calcOutline({ slabs, existing: {}, limits: TAPE_LIMITS });
   const layout = calcLayout({
     shapes: outline.figures,
@@ -57,6 +57,13 @@ export function tied(
   };
   const given = { heights, plans: outline.data.plans, corners: layout.data.corners };
   const levels = calcLevels({ ...given, existing: {} });
-  const graded = { ...given, points: levels.figures.points, slabs };
-  return { graded, made: calcTieIns({ ...graded, tieIns: { publicWalks: byId(walk) } }) };
+  return { ...given, points: levels.figures.points, slabs };
+}
+
+export function tied(
+  walk: PublicWalk,
+  points: readonly LevelPoint[] = pointsAt(SPOTS, 'fixed', { kind: 'stays' }),
+) {
+  const graded = onSlab(AT_ORIGIN, points);
+  return { graded, made: calcTieIns({ ...graded, tieIns: { publicWalks: byId(walk), drains: {} } }) };
 }
