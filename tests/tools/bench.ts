@@ -260,7 +260,7 @@ async function pdfCount(output: string): Promise<number> {
 /** One run of the program with what it and its children took. @throws {Error} If it does not end well. */
 async function runProgram(projectDir: string, args: readonly string[]): Promise<Run> {
   const startedMs = performance.now();
-  const child = spawn(process.execPath, ['--import', 'tsx', 'src/commands/main.ts', ...args], {
+  const child = spawn(process.execPath, ['src/commands/bin.js', ...args], {
     cwd: projectDir,
     stdio: ['ignore', 'ignore', 'pipe'],
   });
