@@ -1,4 +1,4 @@
-import { type Line, lineLengthIn, type Outline } from '../../geometry/index.ts';
+import { boundsOf, type Line, lineLengthIn, type Outline } from '../../geometry/index.ts';
 import { constant, type Figure, figure, given, num } from '../figure.ts';
 import type { Slab } from '../job.ts';
 import type { Placing, ShapeFigures } from '../outline/index.ts';
@@ -98,7 +98,7 @@ export function slabJoints(
           }),
     },
     lines,
-    panels: panels.map(panelOf),
+    panels: inReadingOrder(panels).map(panelOf),
     useless: Object.keys(slab.joints.lines).filter((_, index) => useless.includes(index)),
   };
 }
@@ -115,6 +115,18 @@ function panelOf({ outline, box, areaSqIn, smallestRad }: PanelShape): Panel {
     areaSqFt: areaSqIn / 144,
     smallestDeg: smallestRad * DEG,
   };
+}
+
+/** Panels whose middles are no further apart than this across the page stand in one row [in]. */
+const ROW_IN = 24;
+
+/** From the top down, each row from left to right. */
+function inReadingOrder(panels: readonly PanelShape[]): readonly PanelShape[] {
+  const keyed = panels.map((panel) => {
+    const { minXIn, maxXIn, minYIn, maxYIn } = boundsOf(panel.outline);
+    return { panel, row: -Math.round((minYIn + maxYIn) / 2 / ROW_IN), xIn: minXIn + maxXIn };
+  });
+  return keyed.toSorted((one, other) => one.row - other.row || one.xIn - other.xIn).map(({ panel }) => panel);
 }
 
 type Worst = Pick<

@@ -10,6 +10,7 @@ import type { Primitive } from './drawing.ts';
 import { fallBox, placeFallTexts } from './falls.ts';
 import { placeJointTags } from './joint-tags.ts';
 import type { LabelTarget } from './label-targets.ts';
+import { placePanelLetters } from './panel-letters.ts';
 import { outlineSegments, type Placement } from './paper.ts';
 import { photoBox, placePhotoNumbers } from './photos.ts';
 import { jointLine } from './plan-layers.ts';
@@ -136,6 +137,7 @@ function letterInOrder(
       labels.push(...(outside ?? []));
     }
   }
+  joints.push(...placePanelLetters(areas, placement, room));
   const boxes = [...room.boxes, ...room.symbols];
   return { dimensions, labels, joints, photos, falls: slopes, boxes };
 }

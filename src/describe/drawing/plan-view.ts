@@ -14,6 +14,8 @@ export type PlanArea = {
   readonly tags: readonly { readonly text: string; readonly at: Point; readonly centre: Point }[];
   /** Numbers of corners, as the tables name them. */
   readonly corners: readonly { readonly text: string; readonly at: Point }[];
+  /** Letters of panels: about the middle of each, and how far that is from its edges. */
+  readonly panels?: readonly { readonly text: string; readonly at: Point; readonly clearanceIn: number }[];
   /** Names of what is left out; `at` lies in a hole of the outline. */
   readonly holes: readonly { readonly label: string; readonly at: Point }[];
   /** Bays to chalk, one a load: the lines between them, what stands in each, and where the tape is hooked. */

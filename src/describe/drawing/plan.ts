@@ -8,6 +8,7 @@ import { fallPrimitives, fallStyle } from './falls.ts';
 import { jointTagStyle } from './joint-tags.ts';
 import { areaLabelStyle, holeLabelStyle, type LabelTarget, labelTargets } from './label-targets.ts';
 import { type Lettering, letter } from './lettering.ts';
+import { panelLetterStyle } from './panel-letters.ts';
 import { type Placement, toPaper } from './paper.ts';
 import { photoPrimitives, photoStyle } from './photos.ts';
 import { areaLayer, bayLine, frame, frameInsetIn, jointLine } from './plan-layers.ts';
@@ -157,7 +158,7 @@ function boundsOfAll(view: PlanView): Bounds {
 
 /** Asked of every text given, so that a character outside the font is refused by name before any layout. */
 function refuseUnknownCharacters({ areas, photoPoints, falls }: PlanView): void {
-  for (const { label, holes, tags, joints, bays } of areas) {
+  for (const { label, holes, tags, joints, panels = [], bays } of areas) {
     textWidthIn(label, areaLabelStyle);
     for (const hole of holes) textWidthIn(hole.label, holeLabelStyle);
     for (const { text } of tags) textWidthIn(text, dimensionStyle);
@@ -166,6 +167,7 @@ function refuseUnknownCharacters({ areas, photoPoints, falls }: PlanView): void 
       for (const { text } of bays.hooks) textWidthIn(text, style);
     }
     for (const { tag } of joints) textWidthIn(tag ?? '', jointTagStyle);
+    for (const { text } of panels) textWidthIn(text, panelLetterStyle);
   }
   for (const { text } of photoPoints) textWidthIn(text, photoStyle);
   for (const { text } of falls) textWidthIn(text ?? '', fallStyle);

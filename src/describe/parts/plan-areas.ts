@@ -4,10 +4,17 @@ import type { Existing, Hollow, Job, Slab } from '../../calculate/job.ts';
 import { type CutOutOnPlan, type Lies, surfaceToPlan } from '../../calculate/outline/index.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import type { PublicText } from '../../calculate/text.ts';
-import type { Line } from '../../geometry/index.ts';
+import {
+  containsPoint,
+  distanceToEdgeIn,
+  type Line,
+  labelPointOf,
+  type Outline,
+  type Point,
+} from '../../geometry/index.ts';
 import type { Words } from '../../words/index.ts';
 import type { Show } from '../show/index.ts';
-import { jointTags } from './joint-names.ts';
+import { jointTags, panelLetters } from './joint-names.ts';
 import type { PlanArea } from './plan-drawing.ts';
 
 const NO_BAYS: PlanArea['bays'] = { lines: [], marks: [], hooks: [] };
@@ -39,12 +46,18 @@ export function slabAreasForCrew(
   words: Words,
 ): readonly PlanArea[] {
   const numbers = jointTags(job, results, words);
+  const letters = panelLetters(job, results);
   return Object.values(job.build.slabs).map((slab): PlanArea => {
     const area = slabArea(results, slab);
     const { curves } = thingNamed(results.layout.figures.slabs, slab.id, 'slab');
     return {
       ...area,
       joints: area.joints.map(({ line }, index) => ({ line, tag: numbers[slab.id]?.[index] ?? null })),
+      panels: thingNamed(results.joints.data.panels, slab.id, 'slab').flatMap(({ outline }, index, all) => {
+        const text = letters[slab.id]?.[index];
+        if (text === undefined || all.length === 1) return [];
+        return [{ text, ...middleOf(outline, thingNamed(results.outline.data.lies, slab.id, 'slab')) }];
+      }),
       corners: thingNamed(results.layout.data.corners, slab.id, 'slab').map(({ number, at }) => ({
         text: `${number}` as PublicText,
         at,
@@ -99,4 +112,13 @@ export function onPlan(line: Line, lies: Lies): Line {
   const from = surfaceToPlan({ xIn: line.fromXIn, yIn: line.fromYIn }, lies);
   const to = surfaceToPlan({ xIn: line.toXIn, yIn: line.toYIn }, lies);
   return { fromXIn: from.xIn, fromYIn: from.yIn, toXIn: to.xIn, toYIn: to.yIn };
+}
+
+/** About the middle of a panel on the level plan, and how far that is from its edges. */
+function middleOf(outline: Outline, lies: Lies): { readonly at: Point; readonly clearanceIn: number } {
+  const [ring = []] = outline.rings;
+  const mean = (key: 'xIn' | 'yIn') => ring.reduce((sum, vertex) => sum + vertex[key], 0) / ring.length;
+  const corners = { xIn: mean('xIn'), yIn: mean('yIn') };
+  const middle = containsPoint(outline, corners) ? corners : labelPointOf(outline);
+  return { at: surfaceToPlan(middle, lies), clearanceIn: distanceToEdgeIn(outline, middle) };
 }

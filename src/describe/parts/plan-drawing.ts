@@ -16,6 +16,7 @@ export type PlanArea = Pick<DrawnArea, 'outline' | 'role' | 'bars'> & {
   readonly joints: readonly (DrawnArea['joints'][number] & { readonly tag: PublicText | null })[];
   readonly tags: readonly (DrawnArea['tags'][number] & { readonly text: PublicText })[];
   readonly corners: readonly (DrawnArea['corners'][number] & { readonly text: PublicText })[];
+  readonly panels?: readonly (NonNullable<DrawnArea['panels']>[number] & { readonly text: PublicText })[];
   readonly holes: readonly (DrawnArea['holes'][number] & { readonly label: PublicText })[];
   readonly bays: Pick<DrawnArea['bays'], 'lines'> & {
     readonly marks: readonly (DrawnArea['bays']['marks'][number] & {
