@@ -6,6 +6,7 @@ import { type CheckedFigures, calcChecks, evaluateRules, type Finding, ruleTags 
 import { calcTieDowns, type HaulWhyFigures, haulWhy, type TieDownFigures } from './haul/index.ts';
 import { calcHidden, type HiddenResult } from './hidden/index.ts';
 import type { Job } from './job.ts';
+import { calcPourDay, type PourDayResult } from './pour-day/index.ts';
 import { newTopics } from './topics.ts';
 import { calcWork, type Work } from './work.ts';
 
@@ -13,6 +14,8 @@ import { calcWork, type Work } from './work.ts';
 export type JobResults = Work & {
   readonly hidden: HiddenResult;
   readonly bays: BaysResult;
+  /** Null where nothing is placed. */
+  readonly pourDay: PourDayResult | null;
   readonly findings: readonly Finding[];
   readonly checks: CheckedFigures;
   /** By machine that works here and says what it weighs. */
@@ -56,9 +59,20 @@ export function calculateJob(job: Job, asked: { readonly why: boolean } = { why:
     production: job.company.production,
     tasks: work.crew.figures.tasks,
   });
+  const pourDay = calcPourDay({
+    pour: job.pour,
+    slabs: job.build.slabs,
+    rules: job.rules,
+    freeCancelHr: work.concrete.data.supply === 'truck' ? job.company.suppliers.concrete.freeCancelHr : null,
+    waits: work.strength.figures.waits,
+    plan: job.plan,
+    labor: job.company.labor,
+    tasks: work.crew.figures.tasks,
+    days: work.crew.data.days,
+  });
   const { planned } = haul.data;
   const why = planned === null || !asked.why ? null : haulWhy(planned, job.company);
-  const figures = figuresByTopic({ ...work, hidden, bays, checks, tieDowns, why });
+  const figures = figuresByTopic({ ...work, hidden, bays, pourDay, checks, tieDowns, why });
   const rules = evaluateRules({
     rules: job.rules,
     figures,
@@ -71,7 +85,7 @@ export function calculateJob(job: Job, asked: { readonly why: boolean } = { why:
     acknowledged: job.acknowledged,
   });
   return {
-    results: { ...work, hidden, bays, checks, tieDowns, why, findings: rules.findings, figures },
+    results: { ...work, hidden, bays, pourDay, checks, tieDowns, why, findings: rules.findings, figures },
     problems: [...problems, ...newIn(hidden.problems, problems), ...rules.problems],
   };
 }
@@ -109,6 +123,9 @@ function figuresByTopic(
       'tie-downs': work.tieDowns,
     },
     bays: work.bays.figures,
+    strength: work.strength.figures,
+    curing: work.curing.figures,
+    ...(work.pourDay === null ? {} : { 'pour-day': work.pourDay.figures }),
     crew: { rate: work.laborRate.figures, ...work.crew.figures },
     cost: work.cost.figures,
     price: work.price.figures,

@@ -38,6 +38,7 @@ export type Job = {
   /** Where new slabs meet what does not move; nothing without heights. */
   readonly tieIns: TieIns;
   readonly plan: Plan;
+  readonly pour: Pour;
   readonly price: PriceTerms;
   readonly company: Company;
 };
@@ -429,6 +430,46 @@ export type Plan = {
   readonly poursOn: string | null;
 };
 
+/** A forecast for the day of the pour. */
+export type Weather = {
+  readonly on: string;
+  /** The concrete as it is expected to arrive. */
+  readonly concreteF: number;
+  /** In the order of the day; never none. */
+  readonly times: readonly WeatherTime[];
+  /** The rest is null where nobody said. */
+  readonly lowBeforeF: number | null;
+  readonly rainBeforeIn: number | null;
+  readonly sunriseHr: number | null;
+  readonly sunsetHr: number | null;
+  /** Mean air of each day after the pour, the first for the 24 h that follow it; empty where nobody said. */
+  readonly comingF: readonly number[];
+};
+
+export type WeatherTime = {
+  /** From midnight. */
+  readonly atHr: number;
+  readonly airF: number;
+  readonly humidityRatio: number;
+  readonly windMph: number;
+  readonly rainChanceRatio: number | null;
+  readonly rainIn: number | null;
+  readonly sky: 'clear' | 'some-clouds' | 'overcast' | null;
+};
+
+/** How the face is kept wet while it gains strength. */
+export type Curing = 'curing-compound' | 'wet-cover' | 'sheeting';
+
+/** The day concrete is placed; null wherever nobody said. */
+export type Pour = {
+  readonly firstTruckHr: number | null;
+  readonly noiseAllowed: { readonly fromHr: number; readonly toHr: number } | null;
+  readonly curing: Curing | null;
+  /** What has to stick to the face later; null where nothing does. */
+  readonly laterCoat: 'sealer' | 'stain' | 'overlay' | null;
+  readonly weather: Weather | null;
+};
+
 /** An option or a hidden condition: a name and a list of edits. */
 export type HiddenCondition = {
   readonly id: string;
@@ -553,6 +594,8 @@ export type ConcreteSupplier = {
   /** By the load or the volume, on a Saturday; null where there is none. */
   readonly saturdayFee: Rate | null;
   readonly noticeDays: number;
+  /** How long before the first truck an order can be put off without a fee; null where nobody said. */
+  readonly freeCancelHr: number | null;
 };
 
 export type BagSupplier = {
@@ -628,6 +671,10 @@ export type Suppliers = {
     readonly label: CrewText;
     readonly phone: CrewText;
     readonly curingCoverageSqFtPerGal: number;
+    /** On a broomed or washed face; null takes three quarters of the other. */
+    readonly curingRoughCoverageSqFtPerGal: number | null;
+    /** Covers or sheeting, by the square foot; null where the company names no price. */
+    readonly sheetingPrice: Rate | null;
     readonly curingPackGal: number;
     readonly curingPriceUsd: Decimal;
     readonly isolationStripIn: number;

@@ -4,6 +4,7 @@ import { calcClearances } from './clearances/index.ts';
 import { calcConcrete } from './concrete/index.ts';
 import { calcCost } from './cost/index.ts';
 import { calcCrew, calcLaborRate, type WorkFigures } from './crew/index.ts';
+import { calcCuring } from './curing/index.ts';
 import { calcFlights } from './flights/index.ts';
 import { calcForms } from './forms/index.ts';
 import { calcGrades } from './grades/index.ts';
@@ -18,6 +19,7 @@ import { calcProfiles } from './profiles/index.ts';
 import { calcReinforcement } from './reinforcement/index.ts';
 import { remember } from './remember.ts';
 import { calcSafety } from './safety/index.ts';
+import { calcStrength } from './strength/index.ts';
 import { calcTearOut } from './tear-out/index.ts';
 import type { PublicText } from './text.ts';
 import { calcThickened } from './thickened/index.ts';
@@ -48,7 +50,9 @@ export function newTopics() {
     laborRate: remember(calcLaborRate),
     concrete: remember(calcConcrete),
     haul: remember(calcHaul),
+    strength: remember(calcStrength),
     crew: remember(calcCrew),
+    curing: remember(calcCuring),
     cost: remember(calcCost),
     price: remember(calcPrice),
     safety: remember(calcSafety),

@@ -158,6 +158,7 @@ export function calcWork(job: Job, topics: Topics) {
     laborUsdPerHr,
   });
   const { supply } = concrete.data;
+  const strength = topics.strength({ pour: job.pour, mix });
   const crew = topics.crew({
     shapes,
     tearOut: tearOut.figures,
@@ -177,6 +178,14 @@ export function calcWork(job: Job, topics: Topics) {
     labor: company.labor,
     production: company.production,
     supply,
+    waits: strength.figures.waits,
+  });
+  const curing = topics.curing({
+    pour: job.pour,
+    slabs,
+    areas: shapes.slabs,
+    curedSqFt: quantityOf(crew.figures.tasks.cure),
+    sundries: suppliers.sundries,
   });
   const cost = topics.cost({
     base: base.figures,
@@ -195,7 +204,7 @@ export function calcWork(job: Job, topics: Topics) {
     suppliers,
     ownForms: company.forms,
     otherCosts: job.price.otherCosts,
-    curedSqFt: quantityOf(crew.figures.tasks.cure),
+    curing: curing.figures,
   });
   const price = topics.price({ cost: cost.figures, pricing: company.pricing });
   const safety = topics.safety({
@@ -229,7 +238,9 @@ export function calcWork(job: Job, topics: Topics) {
     laborRate,
     concrete,
     haul,
+    strength,
     crew,
+    curing,
     cost,
     price,
     safety,

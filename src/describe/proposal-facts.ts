@@ -137,6 +137,7 @@ function priceFacts(results: JobResults): ProposalFacts['prices'] {
 
 function calendarFacts(job: Job, results: JobResults): ProposalFacts['calendar'] {
   const { days, openings } = results.crew.data;
+  const waitsUntil = results.pourDay?.data.waitsUntil;
   const work = days.filter(({ kind }) => kind === 'work');
   const lastOn = work.at(-1)?.on ?? job.plan.startsOn;
   return {
@@ -144,6 +145,11 @@ function calendarFacts(job: Job, results: JobResults): ProposalFacts['calendar']
     finishesOn: lastOn,
     walkOn: openings?.walkOn ?? lastOn,
     driveOn: openings?.driveOn ?? lastOn,
+    curing:
+      waitsUntil === undefined ? null : { method: results.curing.data.method, untilOn: waitsUntil.cure },
+    heavyOn: waitsUntil?.heavy ?? null,
+    sealOn: waitsUntil?.seal ?? null,
+    isEstimated: results.strength.data.isEstimated,
     hasDriveway: Object.values(job.build.slabs).some(({ use }) => use === 'driveway'),
     days: days.map(({ on, kind, phase }) => ({ on, phase: kind === 'cure' ? 'cure' : phase })),
   };

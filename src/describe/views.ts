@@ -215,6 +215,18 @@ export type WorkOrderView = {
     readonly after: CheckListView;
     readonly wroteDown: { readonly heading: string; readonly labels: readonly string[] };
   }[];
+  /** Null where nothing is placed. */
+  readonly pourDay: {
+    readonly heading: string;
+    readonly facts: readonly FactView[];
+    readonly goNoGo: TableView;
+    readonly clock: TableView;
+    readonly clockNotes: readonly string[];
+    readonly drying: { readonly table: TableView; readonly legend: string } | null;
+    readonly measures: readonly ListView[];
+    readonly rain: ListView;
+    readonly notes: readonly string[];
+  } | null;
   readonly prePour: CheckListView;
   readonly prePourSign: SignatureView;
   readonly surprise: ListView;

@@ -6,6 +6,7 @@ import { checkGeotextile } from './check-geotextile.ts';
 import { checkHeights } from './check-heights.ts';
 import { checkMethods } from './check-methods.ts';
 import { checkOutline } from './check-outline.ts';
+import { checkPour } from './check-pour.ts';
 import { checkPublicWalks } from './check-public-walks.ts';
 import { checkReinforcement } from './check-reinforcement.ts';
 import { checkSealant } from './check-sealant.ts';
@@ -31,6 +32,7 @@ export function checkJob(finder: Finder): void {
   checkWalls(finder);
   checkPublicWalks(finder);
   if (finder.origins.has('plan')) checkPlan(finder);
+  checkPour(finder);
   checkEdits(finder);
   checkGeotextile(finder);
   checkSealant(finder);

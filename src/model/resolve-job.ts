@@ -15,6 +15,7 @@ import { checkPlaces } from './check-places.ts';
 import { companyOf } from './company.ts';
 import { SHIPPED, shippedOrigins } from './constants.ts';
 import { heightsOf } from './heights.ts';
+import { pourOf } from './pour.ts';
 import { priceOf } from './price.ts';
 import { aFinder } from './problems-found.ts';
 import { profilesOf } from './profiles.ts';
@@ -58,7 +59,7 @@ export function resolveJob(
 }
 
 function jobOf(id: string, sections: JobSections, company: CompanySections, rules: readonly Rule[]): Job {
-  const { job, site, build, heights, plan, price } = sections;
+  const { job, site, build, heights, plan, pour, price } = sections;
   return {
     id,
     number: job.number,
@@ -85,6 +86,7 @@ function jobOf(id: string, sections: JobSections, company: CompanySections, rule
       haulByOn: plan['haul-by'] ?? null,
       poursOn: plan['pours-on'] ?? null,
     },
+    pour: pourOf(pour),
     price: priceOf(price),
     company: companyOf(company),
   };
@@ -92,10 +94,10 @@ function jobOf(id: string, sections: JobSections, company: CompanySections, rule
 
 /** @throws {RangeError} If a section is not there although no problem said so. */
 function allOf({ sections }: JobInput): JobSections {
-  const { job, site, build, heights, plan, price } = sections;
+  const { job, site, build, heights, plan, pour, price } = sections;
   if (!job || !site || !build || !plan)
     throw new RangeError(`a section of the job is missing: ${Object.keys(sections).join(', ')}`);
-  return { job, site, build, heights, plan, price };
+  return { job, site, build, heights, plan, pour, price };
 }
 
 /** @throws {RangeError} If a section is not there although no problem said so. */

@@ -29,6 +29,7 @@ function concreteOf(input: SuppliersSection['concrete']): Suppliers['concrete'] 
     fuelFee: input['fuel-fee'] ?? null,
     saturdayFee: input['saturday-fee'] ?? null,
     noticeDays: input.notice,
+    freeCancelHr: inCoreUnitOrNull(input['free-cancel']),
   };
 }
 
@@ -113,6 +114,8 @@ function sundriesOf(input: SuppliersSection['sundries']): Suppliers['sundries'] 
     label: input.label,
     phone: input.phone,
     curingCoverageSqFtPerGal: inCoreUnit(input['curing-coverage']),
+    curingRoughCoverageSqFtPerGal: inCoreUnitOrNull(input['curing-coverage-rough']),
+    sheetingPrice: input['sheeting-price'] ?? null,
     curingPackGal: inUnitOf(input['curing-pack'], cuFtPerGal),
     curingPriceUsd: input['curing-price'],
     isolationStripIn: inCoreUnit(input['isolation-strip']),

@@ -211,6 +211,8 @@ export type ProblemParts = WithoutUnit &
       readonly from: string;
       readonly to: string;
     };
+    readonly 'sheeting-without-price': { readonly method: string };
+    readonly 'time-not-after': { readonly from: string; readonly to: string };
     readonly 'rule-twice': { readonly code: string; readonly where: string };
     readonly 'limit-kind': { readonly value: string; readonly forms: readonly string[] };
   };

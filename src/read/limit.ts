@@ -24,6 +24,9 @@ const KINDS: readonly QuantityKind[] = [
   'strength',
   'duration',
   'angle',
+  'temperature',
+  'speed',
+  'evaporation',
 ];
 
 /**

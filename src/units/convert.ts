@@ -99,6 +99,9 @@ export const mpaToPsi = (strengthMpa: number): number =>
 export const psiToPa = (pressurePsi: number): number => times(pressurePsi, paPerPsi);
 export const mphToKmPerHr = (speedMph: number): number => times(speedMph, kmPerMi);
 export const kmPerHrToMph = (speedKmPerHr: number): number => over(speedKmPerHr, kmPerMi);
+/** Water that leaves a face, in an hour. */
+export const lbPerSqFtToKgPerSqM = (rateLbPerSqFt: number): number =>
+  times(rateLbPerSqFt, divideR(kgPerLb, sqMPerSqFt));
 export const sqFtPerGalToSqMPerL = (coverageSqFtPerGal: number): number =>
   times(coverageSqFtPerGal, sqMPerLPerSqFtPerGal);
 

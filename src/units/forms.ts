@@ -26,6 +26,7 @@ export const EXAMPLES: Readonly<Record<QuantityKind, readonly string[]>> = {
   strength: ['4000 psi', '30 MPa'],
   speed: ['10 mph', '16 km/h'],
   coverage: ['200 sq ft per gal', '5 m2 per L'],
+  evaporation: ['0.2 lb per sq ft per h', '1 kg per m2 per h'],
   angle: ['45 deg', '22 1/2 deg', '90°'],
 };
 
@@ -41,6 +42,7 @@ const UNITS_SHOWN: Readonly<Record<Exclude<QuantityKind, 'length'>, readonly str
   strength: ['psi', 'MPa'],
   speed: ['mph', 'km/h'],
   coverage: ['sq ft per gal', 'm2 per L'],
+  evaporation: ['lb per sq ft per h', 'kg per m2 per h'],
   angle: ['deg'],
 };
 

@@ -62,6 +62,7 @@ const USUAL_UNIT: Readonly<Record<QuantityKind, string>> = {
   strength: 'psi',
   speed: 'mph',
   coverage: 'sq ft per gal',
+  evaporation: 'lb per sq ft per h',
   angle: 'deg',
 };
 

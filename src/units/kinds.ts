@@ -1,6 +1,6 @@
 import type { Rational } from './rational.ts';
 
-/** Base units: in, sq ft, cu ft, lb, rise over run, °F, h, ratio 0 to 1, lb per cu ft, psi, mph, sq ft per gal, degree. */
+/** Base units: in, sq ft, cu ft, lb, rise over run, °F, h, ratio 0 to 1, lb per cu ft, psi, mph, sq ft per gal, lb per sq ft per h, degree. */
 export type QuantityKind =
   | 'length'
   | 'area'
@@ -14,6 +14,7 @@ export type QuantityKind =
   | 'strength'
   | 'speed'
   | 'coverage'
+  | 'evaporation'
   | 'angle';
 
 /**

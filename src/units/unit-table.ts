@@ -116,6 +116,9 @@ export const UNIT_ROWS: readonly UnitRow[] = [
   row('coverage', ['sq ft per gal', 'ft2 per gal'], ONE),
   row('coverage', ['m2 per L'], divideR(ONE, sqMPerLPerSqFtPerGal)),
 
+  row('evaporation', ['lb per sq ft per h', 'lb per ft2 per h'], ONE),
+  row('evaporation', ['kg per m2 per h'], divideR(sqMPerSqFt, kgPerLb)),
+
   row('angle', ['deg', 'degree', 'degrees', '°'], ONE),
 ];
 

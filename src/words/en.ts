@@ -4,6 +4,7 @@ import { findings } from './en/findings.ts';
 import { flights } from './en/flights.ts';
 import { jobsPage } from './en/jobs-page.ts';
 import { materials } from './en/materials.ts';
+import { pourDay } from './en/pour-day.ts';
 import { proposal } from './en/proposal.ts';
 import { proposalTieIns } from './en/proposal-tie-ins.ts';
 import { safety } from './en/safety.ts';
@@ -19,6 +20,7 @@ export const en = {
   proposal,
   proposalTieIns,
   workOrder,
+  pourDay,
   flights,
   walls,
   tieIns,

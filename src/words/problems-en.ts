@@ -57,6 +57,10 @@ const THING: Readonly<Record<Thing, string>> = {
   'drain-pipe': 'the pipe of a drain',
   'level-point': 'a level point',
   plan: 'the section "plan"',
+  pour: 'the section "pour"',
+  'noise-hours': 'the hours of noise',
+  weather: 'the weather',
+  'weather-time': 'a time of the weather',
   price: 'the section "price"',
   hidden: 'a hidden condition',
   edit: 'an edit',
@@ -111,6 +115,8 @@ const MEASURE: Readonly<Record<Measure, string>> = {
   density: 'a weight for a volume',
   strength: 'a strength',
   coverage: 'an area for a volume',
+  temperature: 'a temperature',
+  speed: 'a speed',
   angle: 'an angle',
   turn: 'a turn',
   'time-of-day': 'a time of day',
@@ -242,6 +248,8 @@ const texts: ProblemTexts = {
   'density-without-unit': needsUnit('A weight for a volume'),
   'strength-without-unit': needsUnit('A strength'),
   'coverage-without-unit': needsUnit('An area for a volume'),
+  'temperature-without-unit': needsUnit('A temperature'),
+  'speed-without-unit': needsUnit('A speed'),
   'angle-without-unit': needsUnit('An angle'),
   'turn-without-unit': ({ forms }) => `A turn needs its degrees and its side.${write(forms)}`,
   'time-of-day-without-unit': ({ forms }) => `A time of day needs its minutes, or am or pm.${write(forms)}`,
@@ -418,6 +426,10 @@ const texts: ProblemTexts = {
     `The place opens at ${from} and closes at ${to}. Write a closing time after it, such as 16:30.`,
   'last-load-outside-hours': ({ lastLoad, from, to }) =>
     `The last load is taken at ${lastLoad}, and the place is open from ${from} to ${to}. Write a time after ${from}, ${to} at the latest.`,
+  'sheeting-without-price': ({ method }) =>
+    `This job is cured with "${method}", and no supplier has a price for it. Add sheeting-price: $0.09 per sq ft to the sundries of the suppliers.`,
+  'time-not-after': ({ from, to }) =>
+    `${to} is not later than ${from}, which stands before it. Change one of the two.`,
   'rule-twice': ({ code, where }) =>
     `The rule "${code}" stands in this rule set and in "${where}". Choose one of the two.`,
   'limit-kind': ({ value, forms }) => `"${value}" cannot be the limit of this rule.${write(forms)}`,

@@ -86,7 +86,7 @@ function isAudit(within: readonly string[]): boolean {
 
 /** Symbols that stand behind a number, and are the same in every language of one system of units. */
 const UNITS =
-  /(?<=\d[\d,.]* ?)(?:sq ft\/gal|sq in\/ft|sq in|lb\/cu ft|lb\/sq ft|sq ft|cu ft|ft|in|deg|yd³|yd3|lb|tons?|psi|mi|gal|h|days|each|per h|APF|dBA|mm|m²|m³|m|kg|km|t|L|MPa)(?![\p{L}\d])/gu;
+  /(?<=\d[\d,.]* ?)(?:sq ft\/gal|sq in\/ft|sq in|lb\/cu ft|lb\/sq ft\/h|kg\/m²\/h|lb\/sq ft|sq ft|cu ft|ft|in|deg|yd³|yd3|lb|tons?|psi|°F|°C|mph|km\/h|mi|gal|h|days|each|per h|APF|dBA|mm|m²|m³|m|kg|km|t|L|MPa)(?![\p{L}\d])/gu;
 const RATES = /(?<=\$[\d,.]+)\/(?:h|yd3|ton|load|mi|lb|day|each|visit|sq ft|ft)(?!\p{L})/gu;
 const PER = / \/ (?:ft|m)(?!\p{L})/gu;
 const KINDS_OF_FILE = /\bPDF\b/g;
@@ -225,6 +225,36 @@ const VARIANTS: readonly (readonly Edit[])[] = [
   [['job', 'build.slabs.terrace.rounded-by-chord.2.rise', '5 in']],
   [['job', 'build.slabs.path.strip.line.1.rounded', 'outer']],
   [['job', 'build.slabs.wedge.sides.2.length', '9 ft 2 in']],
+  // A day too hot, windy and wet for it, after a night of frost, and no saw may run when its time is.
+  [
+    ['job', 'pour.weather.concrete', '97 F'],
+    ['job', 'pour.weather.times.0.air', '84 F'],
+    ['job', 'pour.weather.times.1.wind', '31 mph'],
+    ['job', 'pour.weather.times.1.rain-chance', '60 %'],
+    ['job', 'pour.weather.low-before', '30 F'],
+    ['job', 'pour.weather.rain-before', '1 in'],
+    ['job', 'pour.weather.on', '2026-05-11'],
+    ['job', 'pour.noise-allowed.to', '8:00 am'],
+    ['company', 'suppliers.concrete.free-cancel', '9 h'],
+    ['company', 'production.place.pace', '5 yd3 per h'],
+  ],
+  // A cold one, and an early-entry saw would do.
+  [
+    ['job', 'pour.weather.concrete', '48 F'],
+    ['job', 'pour.weather.times.0.air', '37 F'],
+    ['job', 'pour.noise-allowed.from', '10:00 am'],
+    ['job', 'pour.noise-allowed.to', '11:30 pm'],
+    ['company', 'production.saw-joints.pace', '200 ft per h'],
+  ],
+  // Cured otherwise, and other things come on the face later.
+  [
+    ['job', 'pour.curing', 'sheeting'],
+    ['job', 'pour.later-coat', 'stain'],
+  ],
+  [
+    ['job', 'pour.curing', 'wet-cover'],
+    ['job', 'pour.later-coat', 'overlay'],
+  ],
   // A straight of the walk comes out even.
   [['company', 'forms.boards.low-board.length', '10 ft']],
   // Pieces of 2, 4, 5, 3 and 4 ft: 18 ft, which no saw gets out of three boards.

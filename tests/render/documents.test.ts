@@ -168,6 +168,7 @@ test('parts of a view that are absent leave no trace', async () => {
     reChalk: null,
     findings: null,
     days: [],
+    pourDay: null,
   };
   const html = await renderOne(
     { kind: 'work-order', folder: 'office', name: 'w', view: bare },

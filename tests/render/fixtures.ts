@@ -524,6 +524,38 @@ export function aWorkOrder(paper: FrameView['paper'] = 'letter'): WorkOrderView 
     ),
     findings: { heading: 'Look out for', items: findings },
     days: [aDay('May 11, 2026', 'Monday', 'Take out'), aDay('May 12, 2026', 'Tuesday', 'Stone and forms')],
+    pourDay: {
+      heading: 'Pour day: Wednesday 13 May 2026',
+      facts: [{ label: 'First concrete', value: '8:00 am' }],
+      goNoGo: aTable(
+        'Go or no go',
+        ['', 'Look', 'Go', 'Forecast'],
+        [
+          [TICK_BOX, 'Rain until the face has set', 'chance 30 % at most', '20 %, 0.05 in'],
+          [TICK_BOX, 'Base: no puddle, no soft spot', 'firm under a boot', WRITE_LINE],
+        ],
+      ),
+      clock: aTable(
+        'The day in its order',
+        ['', 'Step', 'From', 'Until'],
+        [
+          [TICK_BOX, 'Place, screed, bull float at once', '8:00 am', '10:15 am'],
+          [TICK_BOX, 'Wait: a foot leaves 1/4″', '8:00 am', '11:00 am'],
+        ],
+      ),
+      clockNotes: ['The saw window is 8:45 pm to 3:30 am, day after.'],
+      drying: {
+        table: aTable(
+          'Drying by the hour',
+          ['Hour', 'Sky', '>Air', '>Humidity', '>Wind', '>Rain', '>Loses', 'Then'],
+          [['8:00 am', 'clear', '48 °F', '70 %', '5 mph', '10 %', '0.03 lb/sq ft/h', 'go on']],
+        ),
+        legend: 'Watch: fog at hand.',
+      },
+      measures: [{ heading: 'It will be cold', items: ['Blankets on as soon as they do not mark.'] }],
+      rain: { heading: 'If rain comes', items: ['Never work it in.'] },
+      notes: ['Not given, so not checked: hours of noise.'],
+    },
     prePour: aCheckList('Before the mixer comes', [
       ['Forms shot with the level, heights as in the table', null],
       ['Base probed in every panel', '12 probes'],

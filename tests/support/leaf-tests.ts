@@ -142,6 +142,10 @@ const SPECIAL: Readonly<Record<string, Special>> = {
     ],
     reason: 'the shares add up to the whole, so two change together',
   },
+  'company suppliers.sundries.sheeting-price': {
+    setting: [{ of: 'job', path: 'pour.curing', text: 'sheeting' }],
+    reason: 'sheeting is bought where concrete is cured under it',
+  },
   'company suppliers.bagged.label': {
     setting: BAGS_WIN,
     reason: 'a yard is named where something is bought there',

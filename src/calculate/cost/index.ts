@@ -8,7 +8,13 @@ import { deliveryLines, type HaulCosts, haulLines } from './haul-lines.ts';
 import { laborLines } from './labor-lines.ts';
 import { amountLine, type CostLine, joinLines } from './line.ts';
 import { machineLines } from './machine-lines.ts';
-import { type MaterialFigures, materialLines, type PackFigures, packFigures } from './material-lines.ts';
+import {
+  type CuringNeed,
+  type MaterialFigures,
+  materialLines,
+  type PackFigures,
+  packFigures,
+} from './material-lines.ts';
 
 export { COST_GROUPS, type CostGroup, type CostKind } from './groups.ts';
 
@@ -51,12 +57,12 @@ export function calcCost(
     >;
     readonly ownForms: Company['forms'];
     readonly otherCosts: PriceTerms['otherCosts'];
-    /** Area that is cured, sq ft. */
-    readonly curedSqFt: Figure;
+    /** Curing compound [gal] and sheeting [sq ft]. */
+    readonly curing: CuringNeed;
   },
 ): CostResult {
   const packs = packFigures({
-    curedSqFt: input.curedSqFt,
+    compoundGal: input.curing.compound,
     isolationFt: input.joints.total.isolation,
     sealedFt: input.joints.total.sealed,
     sundries: input.suppliers.sundries,

@@ -39,6 +39,9 @@ export type MaterialFigures = {
   readonly concrete: { readonly truck: { readonly cost: Figure }; readonly bags: { readonly count: Figure } };
 };
 
+/** What curing takes: compound [gal], covers or sheeting [sq ft]. */
+export type CuringNeed = { readonly compound: Figure; readonly sheeting: Figure };
+
 export type PackFigures = {
   readonly 'curing-packs': Figure;
   readonly 'isolation-strips': Figure;
@@ -47,28 +50,27 @@ export type PackFigures = {
 };
 
 /**
- * Packs of curing compound, whole ones: up(area / coverage / pack).
+ * Packs of curing compound, whole ones: up(need / pack).
  * Strips of isolation, whole ones: up(12 length / strip).
  * Tubes of sealant, whole ones: up(12 length / what one fills).
  */
 export function packFigures(input: {
-  readonly curedSqFt: Figure;
+  readonly compoundGal: Figure;
   readonly isolationFt: Figure;
   readonly sealedFt: Figure;
   readonly sundries: Suppliers['sundries'];
 }): PackFigures {
-  const { curedSqFt, isolationFt, sealedFt, sundries } = input;
+  const { compoundGal, isolationFt, sealedFt, sundries } = input;
   const { sealant } = sundries;
   const at = (key: string) => `company.suppliers.sundries.${key}`;
   return {
     'curing-packs': figure({
-      value: ceilCount(num(curedSqFt) / sundries.curingCoverageSqFtPerGal / sundries.curingPackGal),
+      value: ceilCount(num(compoundGal) / sundries.curingPackGal),
       unit: 'each',
       decimals: 0,
-      formula: 'ceilStep(curedSqFt / coverageSqFtPerGal / packGal, 1)',
+      formula: 'ceilStep(compoundGal / packGal, 1)',
       inputs: {
-        curedSqFt,
-        coverageSqFtPerGal: given(at('curing-coverage'), sundries.curingCoverageSqFtPerGal, 'sq ft/gal'),
+        compoundGal,
         packGal: given(at('curing-pack'), sundries.curingPackGal, 'gal'),
       },
       rounding: 'up',
@@ -100,6 +102,7 @@ export function packFigures(input: {
 export function materialLines(input: {
   readonly figures: MaterialFigures;
   readonly packs: PackFigures;
+  readonly curing: CuringNeed;
   readonly supply: 'truck' | 'bags';
   readonly suppliers: Pick<
     Suppliers,
@@ -178,6 +181,7 @@ export function materialLines(input: {
         curingPriceUsd,
       ),
     ),
+    plain(sheetingLines(input.curing.sheeting, suppliers.sundries)),
   ]);
 }
 
@@ -188,6 +192,21 @@ function sealantLines(
   if (tubes === undefined || sealant === null) return [];
   const path = 'company.suppliers.sundries.sealant.price';
   return bought('sealant', 'finish-and-clean', tubes, path, sealant.priceUsd);
+}
+
+/** A price is there wherever sheeting is needed; the reader of the files sees to it. */
+function sheetingLines(areaSqFt: Figure, { sheetingPrice }: Suppliers['sundries']): readonly CostLine[] {
+  if (sheetingPrice === null) return [];
+  return productLine({
+    name: 'curing-sheeting',
+    group: 'finish-and-clean',
+    kind: 'material',
+    quantity: { key: 'areaSqFt', input: areaSqFt },
+    price: {
+      key: 'priceUsd',
+      input: priceOf('company.suppliers.sundries.sheeting-price', sheetingPrice, '$/sq ft'),
+    },
+  });
 }
 
 /** By the roll, or by the area of the whole rolls. */

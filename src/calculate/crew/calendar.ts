@@ -2,7 +2,6 @@ import { addDaysOn, nextWorkdayOn, weekdayOf } from '../../units/index.ts';
 import { num } from '../figure.ts';
 import type { TaskHours } from './hours.ts';
 import type { PhaseFigures } from './phases.ts';
-import { DRIVE_AFTER_DAYS, STRIP_AFTER_DAYS, WALK_AFTER_DAYS } from './practice.ts';
 import { type CrewTask, type Phase, tasksOf } from './tasks.ts';
 
 export type DayTask = {
@@ -29,6 +28,9 @@ export type Calendar = {
   readonly freeOn: string;
 };
 
+/** When forms come off, people walk and cars drive. */
+export type Waits = { readonly stripDays: number; readonly walkDays: number; readonly driveDays: number };
+
 type PlannedTask = { readonly task: CrewTask; readonly laborHr: number; readonly clockHr: number };
 
 const SATURDAY = 6;
@@ -37,8 +39,7 @@ const NOISE_HR = 1e-9;
 
 /**
  * Puts the phases on dates: Monday to Friday from the start, the pour on a day of its own or on the one
- * that was chosen, forms
- * off on the next workday at least a day after it. Curing runs on calendar days, to the day cars
+ * that was chosen, forms off on the first workday they may. Curing runs on calendar days, to the day cars
  * may drive. Holidays are not counted: the office moves the start.
  *
  * @returns openings null where nothing is poured.
@@ -52,7 +53,10 @@ export function planCalendar(input: {
   readonly shared: boolean;
   readonly crewCount: number;
   readonly dayHr: number;
+  /** Days after the pour. */
+  readonly waits: Waits;
 }): Calendar {
+  const { stripDays, walkDays, driveDays } = input.waits;
   const plan = (phase: Phase, firstOn: string, dayCount: number) =>
     workDays(phase, firstOn, spread(plannedTasks(phase, input.tasks), { ...input, dayCount }));
   const dayCount = (phase: Phase) => num(input.phases[phase].days);
@@ -65,15 +69,15 @@ export function planCalendar(input: {
   // A day that comes before base and forms are done waits for them; dates as written sort as they follow.
   const pourOn = input.poursOn !== null && input.poursOn > freeOn ? input.poursOn : freeOn;
   const pour = plan('pour', pourOn, Math.min(1, dayCount('pour')));
-  const stripOn = pour.length === 0 ? pourOn : workdayOnOrAfter(addDaysOn(pourOn, STRIP_AFTER_DAYS));
+  const stripOn = pour.length === 0 ? pourOn : workdayOnOrAfter(addDaysOn(pourOn, stripDays));
   const strip = plan('strip-and-clean', stripOn, dayCount('strip-and-clean'));
   if (pour.length === 0) return { days: [...tearOut, ...base, ...strip], openings: null, freeOn };
 
   const openings = {
-    walkOn: addDaysOn(pourOn, WALK_AFTER_DAYS),
-    driveOn: addDaysOn(pourOn, DRIVE_AFTER_DAYS),
+    walkOn: addDaysOn(pourOn, walkDays),
+    driveOn: addDaysOn(pourOn, driveDays),
   };
-  const curing = Array.from({ length: DRIVE_AFTER_DAYS - 1 }, (_, index): WorkDay => {
+  const curing = Array.from({ length: driveDays - 1 }, (_, index): WorkDay => {
     return { on: addDaysOn(pourOn, index + 1), kind: 'cure', phase: 'pour', tasks: [] };
   });
   return { days: byDate([...tearOut, ...base, ...pour, ...strip, ...curing]), openings, freeOn };

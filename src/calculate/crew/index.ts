@@ -1,6 +1,6 @@
 import type { CoreProblem } from '../../problems/index.ts';
 import { daysBetween, weekdayOf } from '../../units/index.ts';
-import { constant, type Figure, figure, given, num } from '../figure.ts';
+import { type Figure, figure, given, num } from '../figure.ts';
 import type { Company, Plan } from '../job.ts';
 import { productionRows } from '../production-row.ts';
 import { inputKey, inputsOf, sumOfParts } from '../sum-figure.ts';
@@ -8,14 +8,6 @@ import type { TopicResult } from '../topic.ts';
 import { type Openings, planCalendar, type WorkDay } from './calendar.ts';
 import { type TaskHours, taskHours } from './hours.ts';
 import { type PhaseFigures, phaseFigures, sharesDay, workDaysFigure } from './phases.ts';
-import {
-  DRIVE_AFTER_DAYS,
-  DRIVE_SOURCE,
-  STRIP_AFTER_DAYS,
-  STRIP_SOURCE,
-  WALK_AFTER_DAYS,
-  WALK_SOURCE,
-} from './practice.ts';
 import { taskQuantities, type WorkFigures, type WorkThings } from './quantities.ts';
 import { PHASES, type Phase } from './tasks.ts';
 
@@ -28,7 +20,6 @@ export { CREW_TASKS, type CrewTask, PHASES, type Phase, TASKS } from './tasks.ts
 export type CrewFigures = {
   readonly tasks: TaskHours;
   readonly phases: Readonly<Record<Phase, PhaseFigures>>;
-  readonly waits: { readonly strip: Figure; readonly walk: Figure; readonly drive: Figure };
   readonly total: {
     readonly 'labor-hours': Figure;
     readonly 'work-days': Figure;
@@ -64,6 +55,8 @@ export function calcCrew(
       readonly labor: Pick<Company['labor'], 'dayHr'>;
       readonly production: Company['production'];
       readonly supply: 'truck' | 'bags';
+      /** What the concrete has to wait for, days after the pour. */
+      readonly waits: Readonly<Record<'strip' | 'walk' | 'drive', { readonly days: Figure }>>;
     },
 ): CrewResult {
   const { plan, production } = input;
@@ -81,16 +74,16 @@ export function calcCrew(
     shared,
     crewCount: plan.crew.length,
     dayHr: input.labor.dayHr,
+    waits: {
+      stripDays: num(input.waits.strip.days),
+      walkDays: num(input.waits.walk.days),
+      driveDays: num(input.waits.drive.days),
+    },
   });
   return {
     figures: {
       tasks,
       phases,
-      waits: {
-        strip: waitFigure(STRIP_AFTER_DAYS, STRIP_SOURCE),
-        walk: waitFigure(WALK_AFTER_DAYS, WALK_SOURCE),
-        drive: waitFigure(DRIVE_AFTER_DAYS, DRIVE_SOURCE),
-      },
       total: {
         'labor-hours': sumOfParts({
           parts: PHASES.map((phase) => ({
@@ -158,9 +151,4 @@ function areaPerFinisher(areaSqFt: Figure, peopleCount: number): Figure {
     formula: 'areaSqFt / peopleCount',
     inputs: { areaSqFt, peopleCount: given('company.production.finish.people', peopleCount, 'each') },
   });
-}
-
-function waitFigure(days: number, source: string): Figure {
-  const inputs = { waitDays: constant('days after the pour', days, 'days', source) };
-  return figure({ value: days, unit: 'days', decimals: 0, formula: 'waitDays', inputs, source });
 }

@@ -14,15 +14,3 @@ export const BREAK_OUT_SOURCE =
 
 /** The thickness that the pace of breaking out is given for [in]. */
 export const BREAK_OUT_PACE_IN = 4;
-
-/** Edge forms come off after 12 to 24 h above 50 °F. */
-export const STRIP_AFTER_DAYS = 1;
-export const STRIP_SOURCE = 'common practice, no source: edge forms off after 12 to 24 h above 50 °F';
-
-/** People may walk on it; 24 h when warm, 48 h or more when cold. */
-export const WALK_AFTER_DAYS = 2;
-export const WALK_SOURCE = 'common practice, no source: 24 h when warm to 48 h when cold';
-
-/** Passenger cars may drive on it, at about 70 °F; longer when cool. */
-export const DRIVE_AFTER_DAYS = 7;
-export const DRIVE_SOURCE = 'NRMCA and PCA practice for passenger cars, about 70 °F (from memory)';

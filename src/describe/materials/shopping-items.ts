@@ -12,7 +12,7 @@ export type ShoppingItem = {
   readonly neededOn: string;
   readonly item: string;
   readonly quantity: {
-    readonly unit: 'yd3' | 'ton' | 'each';
+    readonly unit: 'yd3' | 'ton' | 'each' | 'sq ft';
     readonly amount: number;
     readonly text: string;
   };
@@ -126,6 +126,11 @@ function sundryItems(made: Made): ShoppingItem[] {
         amount: count,
         text: say.packs(show.count(count), show.liquid(sundries.curingPackGal)),
       },
+    })),
+    ...counted(results.curing.figures.sheeting, (areaSqFt) => ({
+      ...common,
+      item: results.curing.data.method === 'wet-cover' ? say.wetCovers : say.sheeting,
+      quantity: { unit: 'sq ft' as const, amount: areaSqFt, text: show.area(areaSqFt) },
     })),
     ...counted(packs['isolation-strips'], (count) => ({
       ...common,

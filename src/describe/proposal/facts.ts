@@ -1,5 +1,6 @@
 import type {
   Coating,
+  Curing,
   Exposure,
   Finish,
   PublicWalkWay,
@@ -124,6 +125,12 @@ export type ProposalFacts = {
     readonly finishesOn: string;
     readonly walkOn: string;
     readonly driveOn: string;
+    /** All of these null where nothing is placed. */
+    readonly curing: { readonly method: Curing; readonly untilOn: string } | null;
+    readonly heavyOn: string | null;
+    readonly sealOn: string | null;
+    /** Whether the dates follow the temperatures that are expected. */
+    readonly isEstimated: boolean;
     readonly hasDriveway: boolean;
     readonly days: readonly { readonly on: string; readonly phase: CalendarPhase | 'cure' }[];
   };

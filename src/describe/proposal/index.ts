@@ -39,7 +39,7 @@ export function describeProposal(facts: ProposalFacts, words: Words): ProposalVi
     access: accessList(facts, words),
     beforeWeCome: say.before,
     aboutConcrete: say.about,
-    care: say.care,
+    care: careList(facts, words),
     terms: termsView(facts, words),
     standards: say.standards,
     signatures: {
@@ -50,6 +50,23 @@ export function describeProposal(facts: ProposalFacts, words: Words): ProposalVi
         { who: say.signatures.company(frame.company.name), date: say.signatures.date },
       ],
     },
+  };
+}
+
+/** What to keep in mind once we are gone, with the days where they are known. */
+function careList({ calendar }: ProposalFacts, words: Words): ListView<PublicText> {
+  const say = words.proposal.care;
+  const { curing, sealOn, heavyOn, isEstimated } = calendar;
+  const date = (on: string) => showDate(on, words.common);
+  return {
+    heading: say.heading,
+    items: [
+      ...(curing === null ? [] : [say.curing[curing.method](date(curing.untilOn))]),
+      ...say.items,
+      sealOn === null ? say.sealer : say.sealerOn(date(sealOn)),
+      heavyOn === null ? say.trucks : say.trucksUntil(date(heavyOn)),
+      ...(isEstimated ? [say.estimated] : []),
+    ],
   };
 }
 

@@ -7,14 +7,17 @@ import {
   formatFeetInches,
   formatInches,
   formatNumber,
+  fToC,
   ftToM,
   galToL,
   inToM,
   inToMm,
+  lbPerSqFtToKgPerSqM,
   lbToKg,
   lbToTon,
   lbToTonne,
   miToKm,
+  mphToKmPerHr,
   psiToMpa,
   slopeToInPerFt,
   sqFtToSqM,
@@ -53,6 +56,11 @@ export type Show = {
   readonly strength: (strengthPsi: number) => PublicText;
   readonly liquid: (volumeGal: number) => PublicText;
   readonly distance: (distanceMi: number) => PublicText;
+  readonly temperature: (temperatureF: number) => PublicText;
+  readonly speed: (speedMph: number) => PublicText;
+  /** Water that leaves a face: 0.12 lb/sq ft/h or 0.59 kg/m²/h. */
+  readonly evaporation: (rateLbPerSqFtHr: number) => PublicText;
+  readonly rainfall: (rainIn: number) => PublicText;
   readonly percent: (ratio: number) => PublicText;
   readonly hours: (timeHr: number) => PublicText;
   /** In whole minutes. */
@@ -91,6 +99,10 @@ const us: Show = {
   strength: (strengthPsi) => shown(`${formatNumber(strengthPsi, 0)} psi`),
   liquid: (volumeGal) => shown(`${formatNumber(volumeGal, Number.isInteger(volumeGal) ? 0 : 1)} gal`),
   distance: (distanceMi) => shown(`${formatNumber(distanceMi, 0)} mi`),
+  temperature: (temperatureF) => shown(`${formatNumber(temperatureF, 0)} °F`),
+  speed: (speedMph) => shown(`${formatNumber(speedMph, 0)} mph`),
+  evaporation: (rate) => shown(`${formatNumber(rate, 2)} lb/sq ft/h`),
+  rainfall: (rainIn) => shown(`${formatNumber(rainIn, 2)} in`),
 };
 
 const metric: Show = {
@@ -114,6 +126,10 @@ const metric: Show = {
   strength: (strengthPsi) => shown(`${formatNumber(psiToMpa(strengthPsi), 0)} MPa`),
   liquid: (volumeGal) => shown(`${formatNumber(galToL(volumeGal), 0)} L`),
   distance: (distanceMi) => shown(`${formatNumber(miToKm(distanceMi), 0)} km`),
+  temperature: (temperatureF) => shown(`${formatNumber(fToC(temperatureF), 0)} °C`),
+  speed: (speedMph) => shown(`${formatNumber(mphToKmPerHr(speedMph), 0)} km/h`),
+  evaporation: (rate) => shown(`${formatNumber(lbPerSqFtToKgPerSqM(rate), 2)} kg/m²/h`),
+  rainfall: (rainIn) => shown(`${formatNumber(inToMm(rainIn), 0)} mm`),
 };
 
 /** The way to show quantities of a job. */

@@ -12,6 +12,7 @@ import { showDate } from '../show/index.ts';
 import type { CheckListView, FactView, WorkOrderView } from '../views.ts';
 import { belowBase } from './below-base.ts';
 import { piecesFacts } from './pieces.ts';
+import { waitsFacts } from './pour-day/waits.ts';
 
 type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 type DayView = WorkOrderView['days'][number];
@@ -77,6 +78,7 @@ function dayFacts(made: Made, parts: readonly WorkDay[]): readonly FactView[] {
     ...tiedDown(made, parts),
     ...piecesFacts(made, parts),
     ...compacting(made, parts),
+    ...(parts.some(({ phase }) => phase === 'strip-and-clean') ? waitsFacts(made) : []),
     ...(arrives.length > 0 ? [{ label: say.arrives, value: arrives.join('; ') }] : []),
   ];
 }

@@ -21,6 +21,7 @@ import { jointsTable, panelsTable } from './joint-tables.ts';
 import { checksTable, curvesTable, turnsTable } from './layout-tables.ts';
 import { levelsView } from './levels-table.ts';
 import { pieceNotes } from './piece-notes.ts';
+import { pourDayView } from './pour-day/index.ts';
 import { profilesView } from './profiles.ts';
 import { publicWalkChecks, publicWalksTable } from './public-walks-table.ts';
 import { reChalkTable } from './re-chalk-table.ts';
@@ -74,6 +75,7 @@ export function describeWorkOrder(job: Job, results: JobResults, words: Words): 
     reChalk: reChalkTable(made),
     findings: findings.length === 0 ? null : { heading: say.findings, items: findings },
     days: daysView(made),
+    pourDay: pourDayView(made),
     prePour: prePour(made),
     prePourSign: {
       heading: say.prePourSign.heading,

@@ -35,6 +35,8 @@ type ReadKind = Extract<
   | 'strength'
   | 'coverage'
   | 'angle'
+  | 'temperature'
+  | 'speed'
 >;
 
 /** Above these somebody wrote a digit too many; they also keep every figure far from overflow. */
@@ -50,6 +52,8 @@ const MOST: Readonly<Record<ReadKind, string>> = {
   strength: '20,000 psi',
   coverage: '5,000 sq ft per gal',
   angle: '360 deg',
+  temperature: '2,000 F',
+  speed: '200 mph',
 };
 
 export const ABOVE_ZERO = { above: 0 } as const;
@@ -80,6 +84,8 @@ function endValue(kind: QuantityKind, end: string | 0): Quantity['value'] {
 export const length = (range: Range<string>, ...told: Told) => quantity('length', range, ...told);
 export const weight = (range: Range<string>, ...told: Told) => quantity('weight', range, ...told);
 export const share = (range: Range<string>, ...told: Told) => quantity('share', range, ...told);
+export const temperature = (range: Range<string>, ...told: Told) => quantity('temperature', range, ...told);
+export const speed = (range: Range<string>, ...told: Told) => quantity('speed', range, ...told);
 export const duration = (range: Range<string>, ...told: Told) => quantity('duration', range, ...told);
 
 const MOST_USD = '$1,000,000';

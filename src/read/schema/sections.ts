@@ -24,6 +24,7 @@ import { type HeightsSection, heightsSection } from './heights.ts';
 import { type JobSection, jobSection } from './job.ts';
 import { type LaborSection, laborSection } from './labor.ts';
 import { type PlanSection, planSection } from './plan.ts';
+import { type PourSection, pourSection } from './pour.ts';
 import { type PriceSection, priceSection } from './price.ts';
 import { type PricingSection, pricingSection } from './pricing.ts';
 import { type ProductionSection, productionSection } from './production.ts';
@@ -38,6 +39,7 @@ export type JobSections = {
   readonly build: BuildSection;
   readonly heights: HeightsSection | undefined;
   readonly plan: PlanSection;
+  readonly pour: PourSection | undefined;
   readonly price: PriceSection | undefined;
 };
 
@@ -72,6 +74,7 @@ export const JOB_SECTIONS: { readonly [K in keyof JobSections]: Section } = {
   build: required(buildSection),
   heights: optional(heightsSection),
   plan: required(planSection),
+  pour: optional(pourSection),
   price: optional(priceSection),
 };
 

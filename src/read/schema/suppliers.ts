@@ -4,6 +4,7 @@ import {
   ABOVE_ZERO,
   count,
   days,
+  duration,
   FROM_ZERO,
   length,
   money,
@@ -55,6 +56,11 @@ const concrete = () =>
       '$75 per load',
     ).optional(),
     notice: notice(),
+    'free-cancel': duration(
+      { ...FROM_ZERO, most: '3 days' },
+      'How long before the first truck the order can be put off without a fee.',
+      '3 h',
+    ).optional(),
   });
 
 const bagged = () =>
@@ -149,9 +155,20 @@ const sundries = () =>
     'curing-coverage': quantity(
       'coverage',
       ABOVE_ZERO,
-      'What a gallon of curing compound covers.',
+      'What a gallon of curing compound covers on a smooth face, all coats together.',
       '200 sq ft per gal',
     ),
+    'curing-coverage-rough': quantity(
+      'coverage',
+      ABOVE_ZERO,
+      'The same on a broomed or washed face; three quarters of it if not given.',
+      '150 sq ft per gal',
+    ).optional(),
+    'sheeting-price': rate(
+      ['sq ft'],
+      'Price of covers or sheeting to cure under; needed where a job is cured so.',
+      '$0.09 per sq ft',
+    ).optional(),
     'curing-pack': quantity('volume', { ...ABOVE_ZERO, most: '500 gal' }, 'What one pack holds.', '5 gal'),
     'curing-price': priceEach('Price of a pack.', '$78'),
     'isolation-strip': length(ABOVE_ZERO, 'Length of a strip of joint filler.', '10 ft'),

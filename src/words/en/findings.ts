@@ -92,6 +92,27 @@ export const findings = {
     'lip-between-slabs': () => 'One slab stands above its neighbour where they meet.',
     'break-between-slabs': () => 'Where two slabs meet the slope changes so much that a car may scrape.',
     'walk-closes-badly': () => 'The tape round this shape closes badly; tape it once more.',
+    'forecast-of-another-day': () => 'The forecast is for another day than the pour.',
+    'evaporation-high': () =>
+      'Water leaves the fresh face so fast that it may crack: windbreak, fog, evaporation retarder, or another hour.',
+    'concrete-hot': () =>
+      'The concrete comes hotter than it may: chilled water or ice at the plant, or an earlier hour.',
+    'concrete-cold': () =>
+      'The concrete comes too cold for this air, by the figure here: hot water at the plant.',
+    'air-cold': () =>
+      'It is cold weather: blankets on site, warm concrete, no frost in the slab for two days.',
+    'base-may-be-frozen': () =>
+      'The night is below freezing: the base may be frozen, and concrete never goes on frost.',
+    'base-may-be-wet': () => 'It rained before the pour: puddles out, and the base proved firm.',
+    'rain-likely': () => 'Rain is likely before the concrete has set.',
+    'wind-strong': () => 'The wind is so strong that sheeting is hard to hold and the face dries fast.',
+    'work-in-the-dark': () => 'Part of the work is in the dark: another hour, or lamps.',
+    'saw-window-closed': () =>
+      'The joints have to be cut at a time when no saw may run: start earlier, take an early-entry saw, or tool the joints.',
+    'finishers-short': () => 'All of it cannot be finished before it sets: more finishers, or two pours.',
+    'tools-late': () => 'The first concrete sets before the last is placed: more people, or two pours.',
+    'curing-film-in-the-way': () =>
+      'The curing film will be in the way of what comes on the face later: cure wet or under sheeting, or plan to take the film off.',
     'price-below-cost': () => 'The price does not cover cost and overhead.',
     'deposit-over-one-third': () => 'The first payment is over the cap of this state.',
     'deposit-over-fixed-cap': () => 'The first payment is over the cap of this state.',

@@ -317,6 +317,8 @@ export const materials = {
     fabric: 'Fabric below the base; it keeps ground and stone apart and takes the place of no stone',
     rolls: (count: string, width: string, length: string) => `${count} × ${width} by ${length}`,
     curing: 'Curing compound',
+    wetCovers: 'Wet covers to cure under',
+    sheeting: 'Sheeting to cure under',
     packs: (count: string, size: string) => `${count} × ${size}`,
     isolation: 'Soft isolation strip',
     sealant: 'Joint sealant, tubes',

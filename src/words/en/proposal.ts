@@ -202,12 +202,18 @@ export const proposal = {
   },
   care: {
     heading: h`Care in the first month`,
-    items: [
-      h`Keep the curing film on: no scrubbing, no dragging of furniture.`,
-      h`No de-icing salt in the first winter; sand instead.`,
-      h`A sealer, if wanted, goes on after about a month and on a dry slab.`,
-      h`No truck of any kind on it for 28 days.`,
-    ],
+    items: [h`No de-icing salt in the first winter; sand instead.`],
+    curing: {
+      'curing-compound': (date: P) =>
+        h`Keep the curing film on until ${date}: no scrubbing, no dragging of furniture.`,
+      'wet-cover': (date: P) => h`Leave the wet covers where they are until ${date}, and keep them wet.`,
+      sheeting: (date: P) => h`Leave the sheeting where it is until ${date}.`,
+    },
+    sealer: h`A sealer, if wanted, goes on after about a month and on a dry slab.`,
+    sealerOn: (date: P) => h`A sealer, if wanted, goes on from ${date}, on a dry slab.`,
+    trucks: h`No truck of any kind on it for 28 days.`,
+    trucksUntil: (date: P) => h`No truck of any kind on it before ${date}.`,
+    estimated: h`These days follow the temperatures that are forecast, and are never sooner than our rules allow; a test of the concrete would count for more.`,
   },
   terms: {
     heading: h`Questions people ask`,

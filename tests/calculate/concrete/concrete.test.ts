@@ -44,6 +44,7 @@ const supplier: ConcreteSupplier = {
   fuelFee: null,
   saturdayFee: null,
   noticeDays: 2,
+  freeCancelHr: null,
 };
 
 const perLoad = (usd: number) =>

@@ -49,6 +49,8 @@ export const suppliers: Pick<
   sundries: {
     ...called,
     curingCoverageSqFtPerGal: 200,
+    curingRoughCoverageSqFtPerGal: null,
+    sheetingPrice: null,
     curingPackGal: 1,
     curingPriceUsd: usd('28.00'),
     isolationStripIn: 120,
@@ -132,7 +134,7 @@ export function aCostInput(changed: Partial<Input> = {}): Input {
     suppliers,
     ownForms,
     otherCosts: { permit: { id: 'permit', label: 'Permit' as OfficeText, costUsd: usd('75.00') } },
-    curedSqFt: fig(720, 'sq ft'),
+    curing: { compound: fig(3.6, 'gal'), sheeting: fig(0, 'sq ft') },
     ...changed,
   };
 }

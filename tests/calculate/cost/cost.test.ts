@@ -191,7 +191,7 @@ describe('cost', () => {
               base: { deliveries: fig(0, 'each'), 'delivery-cost': fig(usd('0'), '$') },
               total: { hours: fig(hr, 'h'), miles: fig(hr * 31, 'mi'), fees: fig(laborUsd, '$') },
             },
-            curedSqFt: fig(areaSqFt, 'sq ft'),
+            curing: { compound: fig(areaSqFt / 150, 'gal'), sheeting: fig(areaSqFt, 'sq ft') },
           });
           for (const group of COST_GROUPS) {
             const lines = data.lines.filter((line) => line.group === group);

@@ -82,6 +82,8 @@ export function someWork() {
 
 export type Work = ReturnType<typeof someWork>;
 
+const after = (days: number) => ({ days: fig(days, 'days') });
+
 /** Three people of 8 h days, from Monday 2026-05-04. */
 export function aCrew(changed: Partial<Parameters<typeof calcCrew>[0]> = {}): Parameters<typeof calcCrew>[0] {
   return {
@@ -90,6 +92,7 @@ export function aCrew(changed: Partial<Parameters<typeof calcCrew>[0]> = {}): Pa
     labor: { dayHr: 8 },
     production: production(),
     supply: 'truck',
+    waits: { strip: after(1), walk: after(2), drive: after(7) },
     ...changed,
   };
 }

@@ -1,0 +1,53 @@
+import { num } from '../../../calculate/figure.ts';
+import type { Step } from '../../../calculate/pour-day/index.ts';
+import { row, start } from '../../parts/tables.ts';
+import { type TableView, TICK_BOX } from '../../views.ts';
+import type { Made, PourDay } from './made.ts';
+import { aboutTime } from './times.ts';
+
+/** Steps that are done on some slabs only, by their finish. */
+const FINISH_OF: Readonly<Partial<Record<Step['name'], string>>> = {
+  'finish-broom': 'broom',
+  'finish-float': 'float',
+  'retard-and-cover': 'exposed-aggregate',
+  wash: 'exposed-aggregate',
+};
+
+/** The day step by step, each with its time where one is known. */
+export function clockTable(made: Made, { data }: PourDay): TableView {
+  const { job, words } = made;
+  const say = words.pourDay.clock;
+  const time = (atHr: number | null) =>
+    atHr === null ? words.pourDay.time.open : aboutTime(atHr, job.unitSystem, words);
+  return {
+    caption: job.pour.weather === null ? say.captionOpen : say.caption,
+    columns: [start(''), start(say.step), start(say.from), start(say.until)],
+    rows: data.steps.map(({ name, fromHr, toHr }) =>
+      row(TICK_BOX, stepText(made, name), time(fromHr), time(toHr)),
+    ),
+  };
+}
+
+function stepText({ job, words }: Made, name: Step['name']): string {
+  const say = words.pourDay.clock;
+  const slabs = Object.values(job.build.slabs);
+  const finish = FINISH_OF[name];
+  const meant = slabs.filter((slab) => slab.finish === finish);
+  if (finish === undefined || meant.length === slabs.length) return say.steps[name];
+  return say.of(say.steps[name], words.pourDay.notChecked.list(meant.map(({ label }) => label)));
+}
+
+/** When the saw may cut, and what else would do where it may not. */
+export function clockNotes({ job, words }: Made, { figures, data }: PourDay): readonly string[] {
+  const say = words.pourDay.clock;
+  const { saw, earlyEntry } = data;
+  if (saw === null || figures.saw === undefined) return [];
+  const time = (atHr: number) => aboutTime(atHr, job.unitSystem, words);
+  const [opens, closes] = [time(saw.window.fromHr), time(saw.window.toHr)];
+  if (num(figures.saw['hours-short']) === 0) return [say.window(opens, closes)];
+  const early = earlyEntry?.at ?? null;
+  return [
+    say.night(opens, closes),
+    ...(early === null ? [] : [say.early(time(early.fromHr), time(early.toHr))]),
+  ];
+}
