@@ -14,8 +14,8 @@ export function jointTags(job: Job, results: JobResults, words: Words): Names {
 }
 
 /** The letter of each panel: A to Z, then AA, AB; they go on from slab to slab. */
-export function panelLetters(job: Job, results: JobResults): Names {
-  return namesBySlab(job, results.joints.data.panels, letters);
+export function panelLetters(job: Job, results: JobResults, words: Words): Names {
+  return namesBySlab(job, results.joints.data.panels, (place) => words.common.drawing.panel(letters(place)));
 }
 
 function namesBySlab(

@@ -46,7 +46,7 @@ export function slabAreasForCrew(
   words: Words,
 ): readonly PlanArea[] {
   const numbers = jointTags(job, results, words);
-  const letters = panelLetters(job, results);
+  const letters = panelLetters(job, results, words);
   return Object.values(job.build.slabs).map((slab): PlanArea => {
     const area = slabArea(results, slab);
     const { curves } = thingNamed(results.layout.figures.slabs, slab.id, 'slab');

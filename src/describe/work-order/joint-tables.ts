@@ -57,7 +57,7 @@ function cutNotes({ job, results, show, words }: Made): string {
 /** Every panel by its letter on the plan, like ones of a slab together. */
 export function panelsTable({ job, results, show, words }: Made): TableView {
   const say = words.workOrder.panels;
-  const letters = panelLetters(job, results);
+  const letters = panelLetters(job, results, words);
   const rows = Object.values(job.build.slabs).flatMap((slab) => {
     const panels = thingNamed(results.joints.data.panels, slab.id, 'slab');
     return groupsOfLike(panels.map((panel) => panelCells(panel, show, words))).map(({ cells, at }) =>

@@ -73,6 +73,7 @@ export const common = {
     areaPlan: (label: PublicText) => h`Plan: ${label}`,
     joint: (number: PublicText) => h`J${number}`,
     curve: (number: PublicText) => h`C${number}`,
+    panel: (letter: PublicText) => h`${letter}`,
     hook: (letter: PublicText) => h`${letter}`,
   },
 } as const;
