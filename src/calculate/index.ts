@@ -115,6 +115,7 @@ function figuresByTopic(
     base: work.base.figures,
     forms: work.forms.figures,
     joints: work.joints.figures,
+    edges: work.edges.figures,
     reinforcement: work.reinforcement.figures,
     concrete: work.concrete.figures,
     haul: {

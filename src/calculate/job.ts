@@ -280,6 +280,25 @@ export type SlabJointing = {
   readonly sealed: boolean;
 };
 
+export type EdgeJointKind = 'free' | 'isolated' | 'dowelled' | 'tied' | 'keyed';
+/** What a slab is joined to along an edge. */
+export type JoinedTo = 'new-slab' | 'old-slab' | 'garage' | 'house' | 'public';
+
+/** What is done along one edge of a slab, where it is said. */
+export type EdgeJoint = {
+  /** From 1, as on the plan. */
+  readonly edge: number;
+  readonly how: EdgeJointKind;
+  /** Null where nobody said: what stands at the edge. */
+  readonly into: JoinedTo | null;
+  /** Whether what is drilled into has tendons; null where nobody said. */
+  readonly postTensioned: boolean | null;
+  /** How that is known. */
+  readonly knownBy: CrewText | null;
+  /** The drawing of the authority that is followed into public concrete. */
+  readonly detail: CrewText | null;
+};
+
 export type Slab = {
   readonly id: string;
   readonly label: PublicText;
@@ -305,6 +324,8 @@ export type Slab = {
     readonly directionDeg: number | null;
   };
   readonly reinforcement: Reinforcement;
+  /** Edges whose joint is said; the others follow from what stands there. */
+  readonly edgeJoints: readonly EdgeJoint[];
   readonly finish: Finish;
   /** A joint spacing of the job's own; null takes the table's. */
   readonly jointSpacingIn: number | null;
@@ -494,7 +515,8 @@ export type MachineKind =
   | 'cut-off-saw'
   | 'plate-compactor'
   | 'mixer'
-  | 'hand-grinder';
+  | 'hand-grinder'
+  | 'hammer-drill';
 
 export type Machine = {
   readonly id: string;
@@ -667,6 +689,17 @@ export type Suppliers = {
   readonly glassFibreBars:
     | (BarSupplier & { readonly bentPriceUsd: Decimal; readonly bentNoticeDays: number })
     | null;
+  /** Dowels and tie bars, cut to length; null where the company names nobody. */
+  readonly dowels: {
+    readonly label: CrewText;
+    readonly phone: CrewText;
+    readonly dowelPriceUsd: Decimal;
+    readonly tiePriceUsd: Decimal;
+    /** Holes that a cartridge of epoxy fills. */
+    readonly holesPerCartridgeCount: number;
+    readonly cartridgePriceUsd: Decimal;
+    readonly noticeDays: number;
+  } | null;
   readonly sundries: {
     readonly label: CrewText;
     readonly phone: CrewText;
@@ -712,7 +745,7 @@ export type Strip = {
 };
 
 /** Tasks that a company has a pace for only where it works that way. */
-export type MethodTask = 'break-out-by-hand' | 'saw-and-lift' | 'chip';
+export type MethodTask = 'break-out-by-hand' | 'saw-and-lift' | 'chip' | 'drill';
 
 export type TaskId =
   | 'set-up'

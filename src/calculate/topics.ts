@@ -5,6 +5,7 @@ import { calcConcrete } from './concrete/index.ts';
 import { calcCost } from './cost/index.ts';
 import { calcCrew, calcLaborRate, type WorkFigures } from './crew/index.ts';
 import { calcCuring } from './curing/index.ts';
+import { calcEdges } from './edges/index.ts';
 import { calcFlights } from './flights/index.ts';
 import { calcForms } from './forms/index.ts';
 import { calcGrades } from './grades/index.ts';
@@ -46,6 +47,7 @@ export function newTopics() {
     base: remember(calcBase),
     forms: remember(calcForms),
     joints: remember(calcJoints),
+    edges: remember(calcEdges),
     reinforcement: remember(calcReinforcement),
     laborRate: remember(calcLaborRate),
     concrete: remember(calcConcrete),

@@ -113,6 +113,7 @@ export function calcWork(job: Job, topics: Topics) {
   });
   const forms = topics.forms({ slabs, shapes, outlines, forms: company.forms });
   const joints = topics.joints({ slabs, shapes, outlines, lies: outline.data.lies, mix });
+  const edges = topics.edges({ slabs, shapes, outlines, edges: outline.data.edges });
   const reinforcement = topics.reinforcement({
     slabs,
     shapes,
@@ -166,6 +167,7 @@ export function calcWork(job: Job, topics: Topics) {
     base: base.figures,
     forms: forms.figures,
     joints: joints.figures,
+    edges: edges.figures,
     concrete: concrete.figures,
     haul: topics.hauled(haul.figures),
     existing: site.existing,
@@ -193,6 +195,7 @@ export function calcWork(job: Job, topics: Topics) {
     reinforcement: reinforcement.figures,
     concrete: concrete.figures,
     joints: joints.figures,
+    edges: edges.figures,
     crew: crew.figures,
     haul: haul.figures,
     laborUsdPerHr,
@@ -234,6 +237,7 @@ export function calcWork(job: Job, topics: Topics) {
     base,
     forms,
     joints,
+    edges,
     reinforcement,
     laborRate,
     concrete,

@@ -86,6 +86,7 @@ function slabFacts(slab: Slab, results: JobResults): ProposalFacts['slabs'][numb
   const shape = thingNamed(results.outline.figures.slabs, slab.id, 'slab');
   const joints = thingNamed(results.joints.figures.slabs, slab.id, 'slab');
   const layout = thingNamed(results.layout.figures.slabs, slab.id, 'slab');
+  const apart = thingNamed(results.edges.data.apart, slab.id, 'slab');
   return {
     id: slab.id,
     label: slab.label,
@@ -100,8 +101,8 @@ function slabFacts(slab: Slab, results: JobResults): ProposalFacts['slabs'][numb
     panelCount: num(joints.panels),
     longestPanelIn: num(joints['panel-length']),
     curveRadiiIn: Object.values(layout.curves ?? {}).map(({ radius }) => num(radius)),
-    alongHouseFt: num(shape['along-house']),
-    alongStaysFt: num(shape['along-stays']),
+    alongHouseFt: apart.houseFt,
+    alongStaysFt: apart.staysFt,
     note: slab.note,
     plan: slabArea(results, slab),
     falls: waterArrows(slab, results),

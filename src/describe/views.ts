@@ -184,6 +184,8 @@ export type WorkOrderView = {
   readonly formPieces: TableView | null;
   readonly joints: TableView;
   readonly panels: TableView;
+  /** What is done along every edge of every slab. */
+  readonly edges: TableView | null;
   readonly steel: TableView | null;
   /** Where every bar lies, the lengths to cut, and out of which stock. */
   readonly bars: {

@@ -48,6 +48,7 @@ function slabOf(id: string, input: SlabInput): Slab {
       directionDeg: inCoreUnitOrNull(input.fall.direction),
     },
     reinforcement: reinforcementOf(input.reinforcement),
+    edgeJoints: edgeJointsOf(input['edge-joints'] ?? {}),
     finish: input.finish,
     jointSpacingIn: inCoreUnitOrNull(input['joint-spacing']),
     joints: jointingOf(input.joints),
@@ -81,6 +82,17 @@ function jointingOf(input: SlabInput['joints'] = {}): SlabJointing {
     propose: input.propose ?? SHIPPED.jointsProposed,
     sealed: input.sealed ?? SHIPPED.jointsSealed,
   };
+}
+
+function edgeJointsOf(input: NonNullable<SlabInput['edge-joints']>): Slab['edgeJoints'] {
+  return Object.entries(input).map(([edge, joint]) => ({
+    edge: Number(edge),
+    how: joint.how,
+    into: joint.into ?? null,
+    postTensioned: joint['post-tensioned'] ?? null,
+    knownBy: joint['known-by'] ?? null,
+    detail: joint.detail ?? null,
+  }));
 }
 
 const BAR_SIZES: Readonly<Record<'3' | '4' | '5', BarSize>> = { 3: 3, 4: 4, 5: 5 };

@@ -1,4 +1,5 @@
 import { parseDate } from '../units/index.ts';
+import { checkEdgeJoints } from './check-edge-joints.ts';
 import { checkEdits } from './check-edits.ts';
 import { checkExisting } from './check-existing.ts';
 import { checkFlight } from './check-flights.ts';
@@ -33,6 +34,7 @@ export function checkJob(finder: Finder): void {
   checkPublicWalks(finder);
   if (finder.origins.has('plan')) checkPlan(finder);
   checkPour(finder);
+  checkEdgeJoints(finder);
   checkEdits(finder);
   checkGeotextile(finder);
   checkSealant(finder);

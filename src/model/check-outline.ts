@@ -46,7 +46,7 @@ function onlyBase(finder: Finder, path: string, thing: Thing, known: readonly Ba
 }
 
 /** Said by the number of an edge, beside bends. */
-const BY_EDGE = ['edges', 'thickened-edges'] as const;
+const BY_EDGE = ['edges', 'thickened-edges', 'edge-joints'] as const;
 
 const WITH_NUMBERS = [
   'rounded',

@@ -69,6 +69,7 @@ function productionOf(input: ProductionSection): Company['production'] {
     ...rowIfGiven('break-out-by-hand'),
     ...rowIfGiven('saw-and-lift'),
     ...rowIfGiven('chip'),
+    ...rowIfGiven('drill'),
     dig: row('dig'),
     base: row('base'),
     form: row('form'),

@@ -13,6 +13,7 @@ export function suppliersOf(input: SuppliersSection): Suppliers {
     mesh: meshOf(input.mesh),
     bars: barsOf(input.bars),
     glassFibreBars: input['glass-fibre-bars'] === undefined ? null : glassFibreOf(input['glass-fibre-bars']),
+    dowels: input.dowels === undefined ? null : dowelsOf(input.dowels),
     sundries: sundriesOf(input.sundries),
   };
 }
@@ -107,6 +108,18 @@ function glassFibreOf(
   input: NonNullable<SuppliersSection['glass-fibre-bars']>,
 ): NonNullable<Suppliers['glassFibreBars']> {
   return { ...barsOf(input), bentPriceUsd: input['bent-price'], bentNoticeDays: input['bent-notice'] };
+}
+
+function dowelsOf(input: NonNullable<SuppliersSection['dowels']>): NonNullable<Suppliers['dowels']> {
+  return {
+    label: input.label,
+    phone: input.phone,
+    dowelPriceUsd: input['dowel-price'],
+    tiePriceUsd: input['tie-price'],
+    holesPerCartridgeCount: input['holes-per-cartridge'],
+    cartridgePriceUsd: input['cartridge-price'],
+    noticeDays: input.notice ?? SHIPPED.noticeDays,
+  };
 }
 
 function sundriesOf(input: SuppliersSection['sundries']): Suppliers['sundries'] {

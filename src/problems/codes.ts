@@ -166,6 +166,13 @@ export type ProblemParts = WithoutUnit &
     readonly 'only-with-mesh': { readonly key: string };
     readonly 'no-glass-fibre-supplier': Nothing;
     readonly 'no-mesh-rolls': Nothing;
+    readonly 'tied-across-isolated': { readonly edge: string; readonly stands: string };
+    readonly 'public-without-detail': Nothing;
+    readonly 'no-dowel-supplier': Nothing;
+    readonly 'no-pace-for-drill': Nothing;
+    readonly 'tendons-not-ruled-out': { readonly into: string };
+    readonly 'drill-into-tendons': { readonly into: string };
+    readonly 'tendons-known-by': Nothing;
     readonly 'thickness-or-walls': Nothing;
     readonly 'thickness-and-walls': Nothing;
     readonly 'only-with-thickness': { readonly key: string };
@@ -327,6 +334,12 @@ type CorePartsByCode = {
   readonly 'fabric-without-base': { readonly slab: string };
   readonly 'roll-lap-too-long': { readonly lap: string; readonly roll: string };
   readonly 'mesh-lap-too-long': { readonly lap: string; readonly sheet: string };
+  readonly 'edge-joints-disagree': {
+    readonly how: string;
+    readonly other: string;
+    readonly slab: string;
+    readonly edge: string;
+  };
   readonly 'cover-too-thick': { readonly cover: string; readonly mat: string; readonly thickness: string };
   readonly 'bar-lap-too-long': { readonly lap: string; readonly stock: string };
   readonly 'no-payload': {

@@ -45,6 +45,7 @@ const THING: Readonly<Record<Thing, string>> = {
   fall: 'a fall',
   'thickened-edge': 'a thickened edge',
   reinforcement: 'a reinforcement',
+  'edge-joint': 'a joint along an edge',
   steps: 'a flight of steps',
   mix: 'a mix',
   heights: 'the section "heights"',
@@ -94,6 +95,7 @@ const THING: Readonly<Record<Thing, string>> = {
   'mesh-supplier': 'a supplier of mesh',
   'bar-supplier': 'a supplier of bars',
   'glass-fibre-supplier': 'a supplier of glass fibre bars',
+  'dowel-supplier': 'a supplier of dowels',
   sundries: 'the sundries',
   pricing: 'the section "pricing"',
   payment: 'a payment',
@@ -368,6 +370,20 @@ const texts: ProblemTexts = {
   'only-with-mesh': ({ key }) => `"${key}" goes with mesh only, and these are bars. Take it away.`,
   'no-glass-fibre-supplier': () =>
     'The company names nobody who sells bars of glass fibre. Write it below suppliers, such as glass-fibre-bars: { label: Composite supply, phone: 555-0100, stock: 20 ft, lap: 40, price: $0.62 per ft, bent-price: $9.50, bent-notice: 15 days }.',
+  'tied-across-isolated': ({ edge, stands }) =>
+    `Edge ${edge} is isolated, since it lies at ${stands === 'house' ? 'the house' : 'concrete that stays'}: bars across it would tear one of the two. Write how: isolated, or say what they go into, such as into: ${stands}.`,
+  'public-without-detail': () =>
+    'Nothing is joined to public concrete but by the detail of the authority. Write detail: and what it is called, or how: isolated.',
+  'no-dowel-supplier': () =>
+    'The company names nobody who sells dowels and tie bars. Write it below suppliers, such as dowels: { label: Steel yard, phone: 555-0100, dowel-price: $3.10, tie-price: $2.20, holes-per-cartridge: 10, cartridge-price: $32 }.',
+  'no-pace-for-drill': () =>
+    'The company has no pace for drilling. Write one below production, such as drill: { pace: 10 each per h, people: 1 }.',
+  'tendons-not-ruled-out': ({ into }) =>
+    `Drilling into a ${into} slab can cut a tendon, which kills. Find out first, then write post-tensioned: no and known-by: how it is known.`,
+  'drill-into-tendons': ({ into }) =>
+    `Nothing is drilled into a ${into} slab that is post-tensioned. Write how: isolated.`,
+  'tendons-known-by': () =>
+    'Say how it is known that there are no tendons. Write known-by: and the drawing, the scan or who said so.',
   'no-mesh-rolls': () =>
     'The company names no rolls of mesh. Write roll-length, roll-width and roll-price below suppliers, mesh; or take "from" away for sheets.',
   'thickness-or-walls': () =>
@@ -552,6 +568,8 @@ const texts: ProblemTexts = {
   'roll-lap-too-long': ({ lap, roll }) =>
     `A lap of ${lap} uses up the roll of ${roll}. Make it shorter, or buy larger rolls.`,
   'mesh-lap-too-long': ({ lap, sheet }) => `A lap of ${lap} uses up the sheet of ${sheet}. Make it shorter.`,
+  'edge-joints-disagree': ({ how, other, slab, edge }) =>
+    `This edge is ${how}, and the same edge is ${other} as edge ${edge} of "${slab}". An edge has one joint; bars across an isolated one would tear it. Change one of the two.`,
   'cover-too-thick': ({ cover, mat, thickness }) =>
     `A cover of ${cover} and bars or wires of ${mat} one on the other do not go into a slab of ${thickness}. Write a smaller cover, or make the slab thicker.`,
   'bar-lap-too-long': ({ lap, stock }) =>

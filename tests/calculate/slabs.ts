@@ -21,6 +21,7 @@ export function aSlab(changed: Partial<Slab> = {}): Slab {
     digIn: 0,
     fall: { slope: 1 / 48, towards: 'street' as PublicText, directionDeg: null },
     reinforcement: { kind: 'none' },
+    edgeJoints: [],
     finish: 'broom',
     jointSpacingIn: null,
     joints: { cut: 'wet-sawn', lines: {}, propose: 'rest', sealed: false },

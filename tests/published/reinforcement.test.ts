@@ -1,3 +1,4 @@
+import { HOLE_OVER_IN, jointSteel } from '../../src/calculate/edges/index.ts';
 import type { BarMaterial, BarSize } from '../../src/calculate/job.ts';
 import {
   barLapIn,
@@ -17,7 +18,15 @@ function barsSqInPerFt({ size, spacingIn }: Spaced): number {
   return steelAreaSqInPerFt({ areaSqIn: barTable.steel[size].areaSqIn, spacingIn });
 }
 
+function sizes({ diameterIn, lengthIn, spacingIn }: ReturnType<typeof jointSteel>): readonly number[] {
+  return [diameterIn, lengthIn, spacingIn];
+}
+
 runChecks('reinforcement', {
+  dowels: (given) => sizes(jointSteel('dowelled', given.thicknessIn)),
+  'tie bars': (given) => sizes(jointSteel('tied', given.thicknessIn)),
+  'tie bars length and spacing': (given) => sizes(jointSteel('tied', given.thicknessIn)).slice(1),
+  'hole wider than its bar in': () => HOLE_OVER_IN,
   'drag sq in per ft': (given) =>
     dragAreaSqInPerFt({
       frictionRatio: given.frictionRatio,

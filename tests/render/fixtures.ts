@@ -486,6 +486,7 @@ export function aWorkOrder(paper: FrameView['paper'] = 'letter'): WorkOrderView 
       [['A, B, C', 'Driveway', '12′ 0″ × 9′ 0″', '1.33', '90°']],
     ),
     steel: aTable('Steel', ['Bar', '>Count', '>Length'], [['No. 3', '19', '17′ 6″']]),
+    edges: aTable('Edges', ['Edge', 'Joint', '>Length'], [['1', 'Free', '36 ft']]),
     bars: {
       plan: { heading: 'Bars and laps', drawing: aDrawing('bars', { widthIn: 7.1, heightIn: 3 }) },
       notes: ['Laps lie at one end and the other in turn.'],

@@ -23,6 +23,7 @@ export const TASK_GROUP: Readonly<Record<CrewTask, CostGroup>> = {
   haul: 'tear-out-and-haul',
   base: 'base-and-forms',
   form: 'base-and-forms',
+  drill: 'base-and-forms',
   reinforce: 'base-and-forms',
   place: 'concrete',
   finish: 'finish-and-clean',

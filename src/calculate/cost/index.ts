@@ -46,14 +46,14 @@ export function calcCost(
     readonly crew: CrewFigures;
     readonly firstPhasesShareDay: boolean;
     readonly haul: HaulCosts;
-    readonly joints: { readonly total: { readonly isolation: Figure; readonly sealed: Figure } };
+    readonly joints: { readonly total: { readonly sealed: Figure } };
     readonly supply: 'truck' | 'bags';
     readonly production: Company['production'];
     readonly machines: Company['machines'];
     readonly towVehicle: Pick<TowVehicle, 'cost'>;
     readonly suppliers: Pick<
       Company['suppliers'],
-      'base' | 'geotextile' | 'mesh' | 'bars' | 'glassFibreBars' | 'bagged' | 'sundries'
+      'base' | 'geotextile' | 'mesh' | 'bars' | 'glassFibreBars' | 'dowels' | 'bagged' | 'sundries'
     >;
     readonly ownForms: Company['forms'];
     readonly otherCosts: PriceTerms['otherCosts'];
@@ -63,8 +63,10 @@ export function calcCost(
 ): CostResult {
   const packs = packFigures({
     compoundGal: input.curing.compound,
-    isolationFt: input.joints.total.isolation,
     sealedFt: input.joints.total.sealed,
+    isolationFt: input.edges.total.isolation,
+    holes: input.edges.total.holes,
+    dowels: input.suppliers.dowels,
     sundries: input.suppliers.sundries,
   });
   const { lines, problems } = joinLines([

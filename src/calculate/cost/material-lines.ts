@@ -36,6 +36,14 @@ export type MaterialFigures = {
       readonly chairs: Figure;
     };
   };
+  readonly edges: {
+    readonly total: {
+      readonly isolation: Figure;
+      readonly dowels: Figure;
+      readonly ties: Figure;
+      readonly holes: Figure;
+    };
+  };
   readonly concrete: { readonly truck: { readonly cost: Figure }; readonly bags: { readonly count: Figure } };
 };
 
@@ -47,6 +55,8 @@ export type PackFigures = {
   readonly 'isolation-strips': Figure;
   /** Only where the company names a sealant. */
   readonly 'sealant-tubes'?: Figure;
+  /** Only where holes are drilled. */
+  readonly 'epoxy-cartridges'?: Figure;
 };
 
 /**
@@ -58,6 +68,8 @@ export function packFigures(input: {
   readonly compoundGal: Figure;
   readonly isolationFt: Figure;
   readonly sealedFt: Figure;
+  readonly holes: Figure;
+  readonly dowels: Suppliers['dowels'];
   readonly sundries: Suppliers['sundries'];
 }): PackFigures {
   const { compoundGal, isolationFt, sealedFt, sundries } = input;
@@ -95,6 +107,30 @@ export function packFigures(input: {
             rounding: 'up',
           }),
         }),
+    ...epoxyFigure(input.holes, input.dowels),
+  };
+}
+
+/** Cartridges of epoxy, whole ones: up(holes / holes a cartridge). */
+function epoxyFigure(holes: Figure, supplier: Suppliers['dowels']): Pick<PackFigures, 'epoxy-cartridges'> {
+  if (supplier === null || num(holes) === 0) return {};
+  const { holesPerCartridgeCount } = supplier;
+  return {
+    'epoxy-cartridges': figure({
+      value: ceilCount(num(holes) / holesPerCartridgeCount),
+      unit: 'each',
+      decimals: 0,
+      formula: 'ceilStep(holeCount / holesPerCartridge, 1)',
+      inputs: {
+        holeCount: holes,
+        holesPerCartridge: given(
+          'company.suppliers.dowels.holes-per-cartridge',
+          holesPerCartridgeCount,
+          'each',
+        ),
+      },
+      rounding: 'up',
+    }),
   };
 }
 
@@ -106,7 +142,7 @@ export function materialLines(input: {
   readonly supply: 'truck' | 'bags';
   readonly suppliers: Pick<
     Suppliers,
-    'base' | 'geotextile' | 'mesh' | 'bars' | 'glassFibreBars' | 'bagged' | 'sundries'
+    'base' | 'geotextile' | 'mesh' | 'bars' | 'glassFibreBars' | 'dowels' | 'bagged' | 'sundries'
   >;
   readonly ownForms: Company['forms'];
 }): Lines {
@@ -146,6 +182,7 @@ export function materialLines(input: {
     ),
     plain(rollLines(reinforcement.total.rolls, suppliers.mesh)),
     glassFibreLines(reinforcement.total, suppliers.glassFibreBars),
+    plain(dowelLines(figures.edges.total, packs, suppliers.dowels)),
     plain(
       bought('chairs', 'base-and-forms', reinforcement.total.chairs, priced('chair-price'), chairPriceUsd),
     ),
@@ -259,6 +296,22 @@ function glassFibreLines(
       ),
     ),
   ]);
+}
+
+function dowelLines(
+  { dowels, ties }: MaterialFigures['edges']['total'],
+  { 'epoxy-cartridges': epoxy }: PackFigures,
+  supplier: Suppliers['dowels'],
+): readonly CostLine[] {
+  if (supplier === null) return [];
+  const at = (key: string) => `company.suppliers.dowels.${key}`;
+  return [
+    ...bought('dowels', 'base-and-forms', dowels, at('dowel-price'), supplier.dowelPriceUsd),
+    ...bought('tie-bars', 'base-and-forms', ties, at('tie-price'), supplier.tiePriceUsd),
+    ...(epoxy === undefined
+      ? []
+      : bought('epoxy', 'base-and-forms', epoxy, at('cartridge-price'), supplier.cartridgePriceUsd)),
+  ];
 }
 
 function formLines(forms: MaterialFigures['forms'], own: Company['forms']): readonly CostLine[] {

@@ -23,6 +23,7 @@ export type WorkFigures = {
   readonly base: { readonly slabs: Areas };
   readonly forms: { readonly slabs: Readonly<Record<string, { readonly length: Figure }>> };
   readonly joints: { readonly total: { readonly sawn: Figure } };
+  readonly edges: { readonly total: { readonly holes: Figure } };
   readonly concrete: {
     readonly total: { readonly needed: Figure };
     readonly bags: { readonly 'mixing-hours': Figure };
@@ -42,7 +43,7 @@ export type WorkThings = {
 
 /** How much there is of every task, in the unit of its pace; 0 where there is none of it. */
 export function taskQuantities(work: WorkFigures, things: WorkThings): Record<CrewTask, Figure> {
-  const { shapes, tearOut, breaking, base, forms, joints, concrete, haul } = work;
+  const { shapes, tearOut, breaking, base, forms, joints, edges, concrete, haul } = work;
   const goneBy = (way: BreakOut) =>
     Object.fromEntries(Object.entries(things.existing).filter(([, { breakOut }]) => breakOut === way));
   const standing = (way: 'breaker' | 'jackhammer') => brokenParts(things.hollow, tearOut.hollow, way);
@@ -76,6 +77,7 @@ export function taskQuantities(work: WorkFigures, things: WorkThings): Record<Cr
     haul: taken('tripCount', haul.trips),
     base: baseQuantity(base.slabs, tearOut.posts),
     form: formedFt(),
+    drill: taken('holeCount', edges.total.holes),
     reinforce: areaSum(Object.entries(shapes.slabs).filter(([id]) => hasSteel(id))),
     place: taken('neededCuYd', concrete.total.needed),
     finish: finishQuantity(shapes.slabs, things.steps),

@@ -24,6 +24,7 @@ export const TASKS: Readonly<Record<CrewTask, { readonly phase: Phase; readonly 
   haul: { phase: 'tear-out', unit: 'each' },
   base: { phase: 'base-and-forms', unit: 'sq ft' },
   form: { phase: 'base-and-forms', unit: 'ft' },
+  drill: { phase: 'base-and-forms', unit: 'each' },
   reinforce: { phase: 'base-and-forms', unit: 'sq ft' },
   place: { phase: 'pour', unit: 'yd3' },
   finish: { phase: 'pour', unit: 'sq ft' },

@@ -7,7 +7,7 @@ import { barLapIn, lapsOf } from './bar-laps.ts';
 import { BAR_SOURCE, barTable } from './bar-table.ts';
 import { chairsFigure } from './chairs.ts';
 import { type CornerPiece, cornerPieces } from './corner-pieces.ts';
-import { chairHeightFigure, coverIn, coverInput } from './cover.ts';
+import { chairHeightFigure, coverFigure, coverIn, coverInput } from './cover.ts';
 import { DIAGONALS_METHOD, DIAGONALS_SOURCE } from './diagonal-bars.ts';
 import { type LaidBar, layBars } from './lay-bars.ts';
 import { type SectionFigures, sectionFigures, spacingInput } from './section-figures.ts';
@@ -31,6 +31,7 @@ export type BarFigures = {
   readonly weight: Figure;
   readonly chairs: Figure;
   readonly 'chair-height': Figure;
+  readonly cover: Figure;
   readonly ties: Figure;
   readonly along: SectionFigures;
   readonly across: SectionFigures;
@@ -139,6 +140,7 @@ export function barFigures(steel: Bars, place: Place, supplier: BarSupplier, lay
     }),
     chairs: chairsFigure(steel, areaSqFt),
     'chair-height': chairHeightFigure(id, steel, thicknessIn),
+    cover: coverFigure(id, steel),
     ties: tiesFigure(bars, { ...counts, laps, diagonals }),
     along: sectionFigures(steel, 'along', { id, thicknessIn, lengthIn: place.boxLengthIn }),
     across: sectionFigures(steel, 'across', { id, thicknessIn, lengthIn: place.boxWidthIn }),

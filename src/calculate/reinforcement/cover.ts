@@ -30,6 +30,17 @@ export function matThicknessIn(steel: Steel): number {
     : 2 * wireDiameterIn(meshTable[steel.style].wireNumber);
 }
 
+export function coverFigure(slab: string, steel: Steel): Figure {
+  return figure({
+    value: coverIn(steel),
+    unit: 'in',
+    decimals: 2,
+    formula: 'coverIn',
+    inputs: { coverIn: coverInput(slab, steel) },
+    source: usualCover.source,
+  });
+}
+
 /** A chair is as high as what is left below the mat. */
 export function chairHeightFigure(slab: string, steel: Steel, thicknessIn: number): Figure {
   const cover = coverInput(slab, steel);

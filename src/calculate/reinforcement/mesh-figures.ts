@@ -4,7 +4,7 @@ import { formatInches } from '../../units/index.ts';
 import { constant, type Figure, figure, given, num } from '../figure.ts';
 import type { Reinforcement, Suppliers } from '../job.ts';
 import { chairsFigure } from './chairs.ts';
-import { chairHeightFigure } from './cover.ts';
+import { chairHeightFigure, coverFigure } from './cover.ts';
 import { DIAGONALS_METHOD, DIAGONALS_SOURCE } from './diagonal-bars.ts';
 import { meshSheetCount, meshStripsIn, meshWeightLb } from './mesh.ts';
 import { meshTable } from './mesh-table.ts';
@@ -22,6 +22,7 @@ export type MeshFigures = {
   readonly weight: Figure;
   readonly chairs: Figure;
   readonly 'chair-height': Figure;
+  readonly cover: Figure;
   readonly along: SectionFigures;
 };
 
@@ -49,6 +50,7 @@ export function meshFigures(steel: Mesh, place: Place, supplier: MeshSupplier): 
     }),
     chairs: chairsFigure(steel, areaSqFt),
     'chair-height': chairHeightFigure(id, steel, thicknessIn),
+    cover: coverFigure(id, steel),
     along: sectionFigures(steel, 'along', { id, thicknessIn, lengthIn: boxLengthIn }),
   };
 }

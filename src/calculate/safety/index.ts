@@ -123,10 +123,10 @@ function silicaOf(tool: Tool, dusty: readonly Tool[], input: SafetyInput) {
   return { task: silica, figures: { hours, 'respirator-apf': respirator } };
 }
 
-/** Tasks in which something is broken or chipped; what was sawn out before is only lifted. */
-const BROKEN_IN = ['break-out', 'break-out-by-hand', 'chip'] as const;
+/** Tasks in which something is broken, chipped or drilled; what was sawn out before is only lifted. */
+const BROKEN_IN = ['break-out', 'break-out-by-hand', 'chip', 'drill'] as const;
 
-/** Dusty work that Table 1 does not name: breaking by hand, and emptying and mixing bags. */
+/** Dusty work that Table 1 does not name: breaking and drilling by hand, and emptying and mixing bags. */
 function withoutRow({ tasks, production, supply }: SafetyInput): readonly SilicaTask[] {
   const byHand = BROKEN_IN.filter(
     (task) => tasks[task] !== undefined && productionRow(production, task).machine === null,
@@ -154,6 +154,7 @@ const LOUD: readonly MachineKind[] = [
   'cut-off-saw',
   'plate-compactor',
   'hand-grinder',
+  'hammer-drill',
 ];
 const WITH_ENGINE: readonly MachineKind[] = [
   'walk-behind-saw',

@@ -40,7 +40,7 @@ export function missingControls(row: SilicaRow, present: ReadonlySet<ControlCode
  * The row of a task by the machine that does it; null where Table 1 has none.
  *
  * A loader breaks, and lifts what was sawn out, under (xvii): used in demolition. It digs under (xviii). A plate compactor is no heavy equipment and
- * stands on damp stone; bagged concrete mixed dry has no row at all. A grinder held in the hand is
+ * stands on damp stone; a hammer drill held in the hand is under (vii); bagged concrete mixed dry has no row at all. A grinder held in the hand is
  * under (xii), by water or by its dust collector; a coating is no joint of mortar, so not under (xi).
  */
 export function rowOfTask(
@@ -54,6 +54,8 @@ export function rowOfTask(
       return 'ii';
     case 'jackhammer':
       return 'x';
+    case 'hammer-drill':
+      return 'vii';
     case 'hand-grinder':
       return wet ? 'xii, water' : 'xii, collector';
     case 'loader-with-breaker':

@@ -1,6 +1,7 @@
 import { type Figure, num } from '../../calculate/figure.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import { mixWords } from '../parts/mix-words.ts';
+import { dowelItems } from './dowel-items.ts';
 import type { Made } from './made.ts';
 import { steelItems } from './steel-items.ts';
 
@@ -25,6 +26,7 @@ export function shoppingItems(made: Made): readonly ShoppingItem[] {
     ...baseItems(made),
     ...fabricItems(made),
     ...steelItems(made, firstDayOf(made, 'base-and-forms')),
+    ...dowelItems(made, firstDayOf(made, 'base-and-forms')),
     ...sundryItems(made),
     ...formItems(made),
   ];

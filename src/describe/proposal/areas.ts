@@ -112,6 +112,9 @@ function barWords(
     : say.eachWay(show.size(bars.spacingIn), show.size(bars.spacingAcrossIn));
 }
 
+/** Less is the noise of lengths taken from one another. */
+const LEAST_APART_FT = 0.01;
+
 function slabPoints(slab: Slab, show: Show, words: Words): PublicText[] {
   const say = words.proposal.areas;
   const radii = [...new Set(slab.curveRadiiIn.map(show.length))];
@@ -119,8 +122,8 @@ function slabPoints(slab: Slab, show: Show, words: Words): PublicText[] {
     ...(radii.length > 0 ? [say.curves(radii)] : []),
     ...(slab.falls.length > 0 ? [say.arrows] : []),
     ...(slab.hasFabric ? [say.fabric] : []),
-    ...(slab.alongHouseFt > 0 ? [say.house] : []),
-    ...(slab.alongStaysFt > 0 ? [say.stays] : []),
+    ...(slab.alongHouseFt > LEAST_APART_FT ? [say.house] : []),
+    ...(slab.alongStaysFt > LEAST_APART_FT ? [say.stays] : []),
     ...(slab.note === null ? [] : [slab.note]),
   ];
 }

@@ -13,6 +13,7 @@ import { baysView } from './bays.ts';
 import { crewPlan } from './crew-plan.ts';
 import { daysView } from './days.ts';
 import { drainsTable } from './drains-table.ts';
+import { edgesTable } from './edges-table.ts';
 import { flightsTable, splitsTable } from './flight-tables.ts';
 import { formPiecesTable, formsTable } from './form-tables.ts';
 import { goesTable } from './goes-table.ts';
@@ -66,6 +67,7 @@ export function describeWorkOrder(job: Job, results: JobResults, words: Words): 
     formPieces: formPiecesTable(made),
     joints: jointsTable(made),
     panels: panelsTable(made),
+    edges: edgesTable(made),
     steel: steelTable(made),
     bars: barsView(made),
     goes: goesTable(made),

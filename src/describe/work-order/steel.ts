@@ -45,7 +45,7 @@ function layoutText(slab: Slab, made: Made): string {
   const { reinforcement: steel } = slab;
   const figures = results.reinforcement.figures.slabs[slab.id];
   if (figures === undefined || steel.kind === 'none') return '';
-  const cover = show.size(num(thingNamed(figures['chair-height'].inputs, 'coverIn', 'cover')));
+  const cover = show.size(num(figures.cover));
   const diagonals = num(figures.diagonals);
   const extra = diagonals === 0 ? [] : [say.diagonals(diagonals)];
   if (steel.kind === 'mesh' || !('laps' in figures))

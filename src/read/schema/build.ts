@@ -80,6 +80,26 @@ const jointing = () =>
     sealed: yesNo('Whether joints and soft strips get a sealant; no if not given.').optional(),
   });
 
+const edgeJoint = () =>
+  thing('edge-joint', {
+    how: choice(
+      ['free', 'isolated', 'dowelled', 'tied', 'keyed'],
+      'What is done along it: nothing, a soft strip full depth, smooth dowels greased at one end, deformed bars, or a key.',
+    ),
+    into: choice(
+      ['new-slab', 'old-slab', 'garage', 'house', 'public'],
+      'What it is joined to; what stands at the edge if not given. All but a new slab is drilled.',
+    ).optional(),
+    'post-tensioned': yesNo(
+      'Whether a garage or house slab has tendons; nothing is drilled into it until this is no.',
+    ).optional(),
+    'known-by': crewText('How that is known.', 'Builder drawings, sheet S2').optional(),
+    detail: crewText(
+      'The detail of the authority that is followed into public concrete.',
+      'County detail R-12',
+    ).optional(),
+  });
+
 const slab = () =>
   thing('slab', {
     label: publicText('What it is called on paper.', 'Driveway'),
@@ -114,6 +134,10 @@ const slab = () =>
       ).optional(),
     }),
     reinforcement: reinforcement().optional(),
+    'edge-joints': byNumber(
+      edgeJoint(),
+      'What is done along an edge, by its number; isolated at the house and at old concrete and free elsewhere if not given.',
+    ).optional(),
     finish: choice(['broom', 'float', 'exposed-aggregate'], 'How the top is finished.'),
     'joint-spacing': length(
       { least: '1 ft', most: '40 ft' },

@@ -30,6 +30,7 @@ export const machinesSection = lazily(() =>
           'plate-compactor',
           'mixer',
           'hand-grinder',
+          'hammer-drill',
         ],
         'What it is; decides on dust and noise.',
       ),

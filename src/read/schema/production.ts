@@ -31,6 +31,7 @@ export const productionSection = lazily(() =>
     'break-out-by-hand': row(AREA).optional(),
     'saw-and-lift': row(AREA).optional(),
     chip: row(AREA).optional(),
+    drill: row(EACH).optional(),
     dig: row(VOLUME),
     base: row(AREA),
     form: row(LENGTH),

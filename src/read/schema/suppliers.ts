@@ -149,6 +149,16 @@ const glassFibreBars = () =>
     ),
   }).meta({ description: 'Bars of glass fibre; asked for where a slab has them.' });
 
+const dowels = () =>
+  thing('dowel-supplier', {
+    ...asked(),
+    'dowel-price': priceEach('Price of a dowel.', '$3.10'),
+    'tie-price': priceEach('Price of a tie bar, cut to length.', '$2.20'),
+    'holes-per-cartridge': count({ least: 1, most: 1000 }, 'Holes that a cartridge of epoxy fills.', '10'),
+    'cartridge-price': priceEach('Price of a cartridge.', '$32'),
+    notice: noticeIfAny(),
+  }).meta({ description: 'Bars across joints and epoxy; asked for where an edge is dowelled or tied.' });
+
 const sundries = () =>
   thing('sundries', {
     ...asked(),
@@ -191,6 +201,7 @@ export const suppliersSection = lazily(() =>
     mesh: mesh(),
     bars: bars(),
     'glass-fibre-bars': glassFibreBars().optional(),
+    dowels: dowels().optional(),
     sundries: sundries(),
   }),
 );

@@ -26,6 +26,10 @@ export const findings = {
     'panel-corner-sharp': () =>
       'A panel has a sharp corner that may break off: blunt the corner of the slab, or move the joint there.',
     'corner-without-joint': () => 'A corner that turns into the slab has no joint; a crack starts there.',
+    'dowels-in-thin-slab': () => 'Dowels are a lot for so thin a slab: a plain butt joint does for less.',
+    'key-in-thin-slab': () => 'A key in so thin a slab breaks off.',
+    'lap-on-joint': () => 'A lap of bars lies on a joint line, since the stock leaves it no other place.',
+    'steel-cover-small': () => 'Little concrete covers the steel; it rusts and the top comes off.',
     'panel-large': () => 'Joints stand further apart than any thickness allows.',
     'mix-weak-for-exposure': () => 'The mix is weaker than the published minimum for this exposure.',
     'air-low-for-freezing': () => 'The mix has little air for concrete that freezes.',

@@ -49,6 +49,7 @@ export const safety = {
       'break-out-by-hand': 'Break out by hand',
       'saw-and-lift': 'Lift sawn pieces',
       chip: 'Chip coating off',
+      drill: 'Drill holes for bars',
       haul: 'Haul',
       dig: 'Dig',
       base: 'Base',

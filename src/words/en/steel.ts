@@ -70,7 +70,44 @@ export const steel = {
     found: (length: string, left: string) =>
       `${length} of stock, the least that was found; ${left} is left over.`,
   },
+  edges: {
+    caption: 'Edges: one joint each',
+    slab: 'Slab',
+    edge: 'Edge',
+    joint: 'Joint',
+    to: 'To',
+    length: 'Length',
+    bars: 'Bars',
+    other: 'others',
+    hows: {
+      free: 'Free: nothing through it',
+      isolated: 'Isolated: soft strip, full depth, no steel through it',
+      dowelled: 'Smooth dowels, level and square to the joint, one end greased',
+      tied: 'Deformed tie bars',
+      keyed: 'Key, half way down',
+    },
+    intos: {
+      'new-slab': 'the next slab',
+      'old-slab': 'old concrete',
+      garage: 'the garage slab',
+      house: 'the house',
+      public: 'public concrete',
+    },
+    nothing: '',
+    barsOf: (count: string, diameter: string, length: string, spacing: string) =>
+      `${count} × ${diameter} × ${length}, every ${spacing}`,
+    drilled: (hole: string, depth: string) =>
+      `Holes ${hole} wide, ${depth} deep, at mid depth; blow out, fill from the back with epoxy.`,
+    castIn: (embed: string) => `${embed} on either side, at mid depth.`,
+    besideIt: 'The bars stand with the slab beside it.',
+    noTendons: (knownBy: string) => `Not post-tensioned, known by: ${knownBy}.`,
+    detail: (detail: string) => `By the detail of the authority: ${detail}.`,
+    stop: 'Stop drilling at the first metal that is no bar of ours, and call.',
+  },
   shopping: {
+    dowels: (diameter: string, length: string) => `Smooth dowel ${diameter} × ${length}, with grease`,
+    ties: (diameter: string, length: string) => `Tie bar ${diameter} × ${length}`,
+    epoxy: 'Epoxy cartridge for bars',
     bentPieces: (size: number, leg: string) =>
       `#${size} glass fibre bar, bent square where it is made, legs ${leg}`,
     mesh: (style: string, slab: string) => `Mesh sheets ${style}, ${slab}`,

@@ -8,7 +8,7 @@ const called = { label: 'Supplier' as CrewText, phone: '555-0100' as CrewText };
 
 export const suppliers: Pick<
   Company['suppliers'],
-  'base' | 'geotextile' | 'mesh' | 'bars' | 'glassFibreBars' | 'bagged' | 'sundries'
+  'base' | 'geotextile' | 'mesh' | 'bars' | 'glassFibreBars' | 'dowels' | 'bagged' | 'sundries'
 > = {
   base: {
     ...called,
@@ -46,6 +46,7 @@ export const suppliers: Pick<
     noticeDays: 1,
   },
   glassFibreBars: null,
+  dowels: null,
   sundries: {
     ...called,
     curingCoverageSqFtPerGal: 200,
@@ -91,6 +92,19 @@ export const ownForms: Company['forms'] = {
 type Input = Parameters<typeof calcCost>[0];
 type SteelBought = Input['reinforcement']['total'];
 
+type JoinedBy = Input['edges']['total'];
+
+/** Nothing across any edge but what is said. */
+export function joinedBy(changed: Partial<JoinedBy> = {}): JoinedBy {
+  return {
+    isolation: fig(0, 'ft'),
+    dowels: fig(0, 'each'),
+    ties: fig(0, 'each'),
+    holes: fig(0, 'each'),
+    ...changed,
+  };
+}
+
 /** Nothing is bought but what is said. */
 export function steelBought(changed: Partial<SteelBought> = {}): SteelBought {
   return {
@@ -126,7 +140,8 @@ export function aCostInput(changed: Partial<Input> = {}): Input {
       total: steelBought({ sheets: fig(9, 'each'), chairs: fig(100, 'each') }),
     },
     concrete: { truck: { cost: fig(usd('1850.00'), '$') }, bags: { count: fig(450, 'each') } },
-    joints: { total: { isolation: fig(18, 'ft'), sealed: fig(0, 'ft') } },
+    joints: { total: { sealed: fig(0, 'ft') } },
+    edges: { total: joinedBy({ isolation: fig(18, 'ft') }) },
     supply: 'truck',
     production: production(),
     machines,

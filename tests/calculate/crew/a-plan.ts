@@ -75,6 +75,7 @@ export function someWork() {
     base: { slabs: { drive: { area: fig(800, 'sq ft') } } },
     forms: { slabs: { drive: { length: fig(116, 'ft') } } },
     joints: { total: { sawn: fig(100, 'ft') } },
+    edges: { total: { holes: fig(0, 'each') } },
     concrete: { total: { needed: fig(10, 'yd3') }, bags: { 'mixing-hours': fig(36, 'h') } },
     haul: { trips: fig(4, 'each'), hours: fig(6, 'h') },
   };

@@ -56,6 +56,7 @@ export function aSlab(changed: Partial<Slab> = {}): Slab {
     digIn: 0,
     fall: { slope: 0.02, towards: forAll('the street'), directionDeg: null },
     reinforcement: { kind: 'none' },
+    edgeJoints: [],
     finish: 'broom',
     jointSpacingIn: null,
     joints: { cut: 'wet-sawn', lines: {}, propose: 'rest', sealed: false },
