@@ -52,14 +52,18 @@ function checkJoint(finder: Finder, joint: Written): void {
   if (into === 'public' && (hasBars(joint) || how === 'keyed') && !origins.has(`${path}.detail`))
     add(`${path}.into`, 'public-without-detail', {});
   if (apartFrom !== null) add(`${path}.how`, 'tied-across-isolated', { edge, stands: apartFrom });
-  else if (hasBars(joint) && (into === 'garage' || into === 'house')) checkTendons(finder, path, into);
+  else if (hasBars(joint) && into !== 'new-slab') checkTendons(finder, path, into);
 }
+
+/** Slabs that often have tendons: nothing is drilled into them until somebody knows. */
+const MAY_HAVE_TENDONS: readonly string[] = ['garage', 'house'];
 
 /** A tendon that is cut can kill, and the slab has lost its strength. */
 function checkTendons({ origins, add }: Finder, path: string, into: string): void {
   const said = textAt(`${path}.post-tensioned`, origins);
+  if (said === 'yes') add(`${path}.post-tensioned`, 'drill-into-tendons', {});
+  if (!MAY_HAVE_TENDONS.includes(into)) return;
   if (said === null) add(`${path}.how`, 'tendons-not-ruled-out', { into });
-  else if (said === 'yes') add(`${path}.post-tensioned`, 'drill-into-tendons', { into });
   else if (said === 'no' && !origins.has(`${path}.known-by`))
     add(`${path}.post-tensioned`, 'tendons-known-by', {});
 }

@@ -171,7 +171,7 @@ export type ProblemParts = WithoutUnit &
     readonly 'no-dowel-supplier': Nothing;
     readonly 'no-pace-for-drill': Nothing;
     readonly 'tendons-not-ruled-out': { readonly into: string };
-    readonly 'drill-into-tendons': { readonly into: string };
+    readonly 'drill-into-tendons': Nothing;
     readonly 'tendons-known-by': Nothing;
     readonly 'thickness-or-walls': Nothing;
     readonly 'thickness-and-walls': Nothing;

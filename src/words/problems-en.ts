@@ -380,8 +380,7 @@ const texts: ProblemTexts = {
     'The company has no pace for drilling. Write one below production, such as drill: { pace: 10 each per h, people: 1 }.',
   'tendons-not-ruled-out': ({ into }) =>
     `Drilling into a ${into} slab can cut a tendon, which kills. Find out first, then write post-tensioned: no and known-by: how it is known.`,
-  'drill-into-tendons': ({ into }) =>
-    `Nothing is drilled into a ${into} slab that is post-tensioned. Write how: isolated.`,
+  'drill-into-tendons': () => 'Nothing is drilled into concrete that is post-tensioned. Write how: isolated.',
   'tendons-known-by': () =>
     'Say how it is known that there are no tendons. Write known-by: and the drawing, the scan or who said so.',
   'no-mesh-rolls': () =>

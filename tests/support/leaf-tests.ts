@@ -154,6 +154,11 @@ const SPECIAL: Readonly<Record<string, Special>> = {
     setting: BAGS_WIN,
     reason: 'a yard is named where something is bought there',
   },
+  'job build.slabs.*.edge-joints.*.post-tensioned': {
+    setting: [{ of: 'job', path: 'build.slabs.drive.edge-joints.4.how', text: 'isolated' }],
+    change: [{ of: 'job', path: 'build.slabs.drive.edge-joints.4.post-tensioned', text: 'yes' }],
+    reason: 'nothing is drilled into what has tendons',
+  },
   'company suppliers.glass-fibre-bars.notice': {
     setting: [{ of: 'job', path: 'build.slabs.plot.reinforcement.corners', text: 'crossed' }],
     reason: 'bent pieces of the same yard are ordered earlier',

@@ -44,8 +44,15 @@ const LEAST_SHOWN_FT = 0.05;
 function alike(joints: readonly MadeJoint[]): readonly (readonly MadeJoint[])[] {
   const groups = new Map<string, MadeJoint[]>();
   for (const joint of joints) {
-    const { how, into, knownBy, detail, barCount } = joint;
-    const key = JSON.stringify([how, how === 'free' ? null : into, knownBy, detail, barCount > 0]);
+    const { how, into, postTensioned, knownBy, detail, barCount } = joint;
+    const key = JSON.stringify([
+      how,
+      how === 'free' ? null : into,
+      postTensioned,
+      knownBy,
+      detail,
+      barCount > 0,
+    ]);
     groups.set(key, [...(groups.get(key) ?? []), joint]);
   }
   return [...groups.values()];
@@ -89,6 +96,7 @@ function noteOf(
   const { edges: say } = words.steel;
   const notes = [
     ...(steel === null ? [] : [howSet(steel)]),
+    ...(postTensioned === true ? [say.tendons] : []),
     ...(postTensioned === false && knownBy !== null ? [say.noTendons(knownBy)] : []),
     ...(detail === null ? [] : [say.detail(detail)]),
     ...(isDrilled ? [say.stop] : []),

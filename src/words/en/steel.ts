@@ -100,6 +100,7 @@ export const steel = {
       `Holes ${hole} wide, ${depth} deep, at mid depth; blow out, fill from the back with epoxy.`,
     castIn: (embed: string) => `${embed} on either side, at mid depth.`,
     besideIt: 'The bars stand with the slab beside it.',
+    tendons: 'It is post-tensioned: nothing is drilled into it.',
     noTendons: (knownBy: string) => `Not post-tensioned, known by: ${knownBy}.`,
     detail: (detail: string) => `By the detail of the authority: ${detail}.`,
     stop: 'Stop drilling at the first metal that is no bar of ours, and call.',
