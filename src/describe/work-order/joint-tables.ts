@@ -31,8 +31,8 @@ export function jointsTable({ job, results, show, words }: Made): TableView {
         show.size(num(figures.depth)),
       ),
     );
-    const isolationFt = num(figures.isolation);
-    if (isolationFt === 0) return cuts;
+    const isolationFt = num(thingNamed(results.edges.figures.isolation, slab.id, 'slab'));
+    if (isolationFt < 0.05) return cuts;
     return [...cuts, row(say.edge, slab.label, say.isolation, show.run(isolationFt), say.fullDepth)];
   });
   const total = row(say.total, '', say.cut, show.run(num(results.joints.figures.total.length)), '');
