@@ -240,13 +240,16 @@ const VARIANTS: readonly (readonly Edit[])[] = [
     ['company', 'suppliers.concrete.free-cancel', '9 h'],
     ['company', 'production.place.pace', '5 yd3 per h'],
   ],
-  // A cold one, and an early-entry saw would do.
+  // A cold one.
   [
     ['job', 'pour.weather.concrete', '48 F'],
     ['job', 'pour.weather.times.0.air', '37 F'],
-    ['job', 'pour.noise-allowed.from', '10:00 am'],
-    ['job', 'pour.noise-allowed.to', '11:30 pm'],
-    ['company', 'production.saw-joints.pace', '200 ft per h'],
+    ['job', 'pour.weather.times.1.air', '38 F'],
+  ],
+  // The saw would run at night; an early-entry saw would not.
+  [
+    ['job', 'pour.noise-allowed.to', '10:00 pm'],
+    ['company', 'production.finish.pace', '400 sq ft per h'],
   ],
   // Cured otherwise, and other things come on the face later.
   [

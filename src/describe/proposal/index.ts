@@ -63,8 +63,8 @@ function careList({ calendar }: ProposalFacts, words: Words): ListView<PublicTex
     items: [
       ...(curing === null ? [] : [say.curing[curing.method](date(curing.untilOn))]),
       ...say.items,
-      sealOn === null ? say.sealer : say.sealerOn(date(sealOn)),
-      heavyOn === null ? say.trucks : say.trucksUntil(date(heavyOn)),
+      ...(sealOn === null ? [] : [say.sealerOn(date(sealOn))]),
+      ...(heavyOn === null ? [] : [say.trucksUntil(date(heavyOn))]),
       ...(isEstimated ? [say.estimated] : []),
     ],
   };

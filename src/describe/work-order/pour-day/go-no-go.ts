@@ -121,21 +121,17 @@ function lightLine({ job, words }: Made, { figures: { clock } }: PourDay): Line 
   const say = words.pourDay.goNoGo;
   const { sunriseHr = null, sunsetHr = null } = job.pour.weather ?? {};
   const time = (atHr: number) => exactTime(atHr, job.unitSystem, words);
-  const up = sunriseHr === null ? null : time(sunriseHr);
-  const down = sunsetHr === null ? null : time(sunsetHr);
+  const sun = [
+    ...(sunriseHr === null ? [] : [say.sunUp(time(sunriseHr))]),
+    ...(sunsetHr === null ? [] : [say.sunDown(time(sunsetHr))]),
+  ];
   const curedBy = clock['cured-by'];
   return {
     check: say.light,
-    go: sunText(up, down, say),
+    go: words.pourDay.notChecked.list(sun),
     forecast:
       curedBy === undefined ? null : say.lightForecast(aboutTime(num(curedBy), job.unitSystem, words)),
   };
-}
-
-function sunText(up: string | null, down: string | null, say: Made['words']['pourDay']['goNoGo']): string {
-  if (up !== null && down !== null) return say.sun(up, down);
-  if (up !== null) return say.sunUp(up);
-  return down === null ? NOTHING : say.sunDown(down);
 }
 
 function sheetingLine({ results, show, words }: Made): Line {
