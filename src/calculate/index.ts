@@ -112,6 +112,7 @@ function figuresByTopic(
     ...(walkFigures(work.flights.figures).length === 0 ? {} : { flights: work.flights.figures }),
     ...(walkFigures(work.clearances.figures).length === 0 ? {} : { clearances: work.clearances.figures }),
     ...(walkFigures(work.profiles.figures).length === 0 ? {} : { profiles: work.profiles.figures }),
+    ...(walkFigures(work.fixtures.figures).length === 0 ? {} : { fixtures: work.fixtures.figures }),
     base: work.base.figures,
     forms: work.forms.figures,
     joints: work.joints.figures,

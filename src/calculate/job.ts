@@ -1,11 +1,13 @@
 import type { Decimal } from 'decimal.js';
 import type { Pace, Rate } from '../units/index.ts';
 import type { JobEdit } from './edits.ts';
+import type { Lid, UnderSlab } from './fixture-things.ts';
 import type { Rule } from './rule.ts';
 import type { TapedPoint, TapedShape } from './taped-shape.ts';
 import type { CrewText, OfficeText, PublicText } from './text.ts';
 import type { TieIns } from './tie-in-things.ts';
 
+export type { Lid, UnderSlab } from './fixture-things.ts';
 export type { PlacedBase, TapedBase, TapedShape } from './taped-shape.ts';
 export type { Drain, PublicWalk, PublicWalkWay, TieIns } from './tie-in-things.ts';
 
@@ -35,6 +37,8 @@ export type Job = {
   readonly walls: Readonly<Record<string, WallPart>>;
   /** Lines to draw profiles along; none without heights. */
   readonly profiles: Readonly<Record<string, Profile>>;
+  /** Lids that are set to the height of the new surface; none without heights. */
+  readonly lids: Readonly<Record<string, Lid>>;
   /** Where new slabs meet what does not move; nothing without heights. */
   readonly tieIns: TieIns;
   readonly plan: Plan;
@@ -193,6 +197,7 @@ export type Site = {
   readonly flights: Readonly<Record<string, Flight>>;
   readonly green: Readonly<Record<string, Green>>;
   readonly chip: Readonly<Record<string, Chip>>;
+  readonly underSlab: Readonly<Record<string, UnderSlab>>;
   /** Which way north is on the plan, clockwise from up; null where nobody said. */
   readonly northDeg: number | null;
   readonly photoPoints: Readonly<Record<string, PhotoPoint>>;

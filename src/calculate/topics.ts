@@ -6,6 +6,7 @@ import { calcCost } from './cost/index.ts';
 import { calcCrew, calcLaborRate, type WorkFigures } from './crew/index.ts';
 import { calcCuring } from './curing/index.ts';
 import { calcEdges } from './edges/index.ts';
+import { calcFixtures } from './fixtures/index.ts';
 import { calcFlights } from './flights/index.ts';
 import { calcForms } from './forms/index.ts';
 import { calcGrades } from './grades/index.ts';
@@ -44,6 +45,7 @@ export function newTopics() {
     flights: remember(calcFlights),
     clearances: remember(calcClearances),
     profiles: remember(calcProfiles),
+    fixtures: remember(calcFixtures),
     base: remember(calcBase),
     forms: remember(calcForms),
     joints: remember(calcJoints),

@@ -99,6 +99,14 @@ export function calcWork(job: Job, topics: Topics) {
     graded: grades.data.slabs,
   });
   const { steps } = flights.data;
+  const fixtures = topics.fixtures({
+    lids: job.lids,
+    underSlab: site.underSlab,
+    slabs,
+    plans: outline.data.plans,
+    corners: layout.data.corners,
+    graded: grades.data.slabs,
+  });
   const clearances = topics.clearances({ walls: job.walls, slabs, graded: grades.data.slabs });
   const profiles = topics.profiles({ profiles: job.profiles, graded: grades.data.slabs });
   const base = topics.base({
@@ -234,6 +242,7 @@ export function calcWork(job: Job, topics: Topics) {
     flights,
     clearances,
     profiles,
+    fixtures,
     base,
     forms,
     joints,

@@ -26,7 +26,7 @@ export function proposalFactsOf(job: Job, results: JobResults): ProposalFacts {
       warranty: pricing.warranty,
       clauses: pricing.clauses,
     },
-    slabs: Object.values(build.slabs).map((slab) => slabFacts(slab, results)),
+    slabs: Object.values(build.slabs).map((slab) => slabFacts(slab, job, results)),
     steps: Object.values(results.flights.data.steps),
     flights: flightFacts(job, results),
     drains: Object.values(job.tieIns.drains).map(({ label, pipe }) => ({ label, to: pipe?.to ?? null })),
@@ -82,11 +82,12 @@ export function proposalFactsOf(job: Job, results: JobResults): ProposalFacts {
   };
 }
 
-function slabFacts(slab: Slab, results: JobResults): ProposalFacts['slabs'][number] {
+function slabFacts(slab: Slab, job: Job, results: JobResults): ProposalFacts['slabs'][number] {
   const shape = thingNamed(results.outline.figures.slabs, slab.id, 'slab');
   const joints = thingNamed(results.joints.figures.slabs, slab.id, 'slab');
   const layout = thingNamed(results.layout.figures.slabs, slab.id, 'slab');
   const apart = thingNamed(results.edges.data.apart, slab.id, 'slab');
+  const { slabOfLid, slabsOver } = results.fixtures.data;
   return {
     id: slab.id,
     label: slab.label,
@@ -104,6 +105,10 @@ function slabFacts(slab: Slab, results: JobResults): ProposalFacts['slabs'][numb
     alongHouseFt: apart.houseFt,
     alongStaysFt: apart.staysFt,
     note: slab.note,
+    lids: Object.values(job.lids).flatMap(({ id, label }) => (slabOfLid[id] === slab.id ? [label] : [])),
+    pipes: Object.values(job.site.underSlab).flatMap(({ id, label }) =>
+      slabsOver[id]?.includes(slab.id) === true ? [label] : [],
+    ),
     plan: slabArea(results, slab),
     falls: waterArrows(slab, results),
     water: slabWater(slab, results),

@@ -175,6 +175,12 @@ export type WorkOrderView = {
   readonly flightSplits: TableView | null;
   /** Heights to form steps at. */
   readonly stepTops: TableView | null;
+  /** What lies in and under new slabs. */
+  readonly fixtures: {
+    readonly plan: FiguredDrawing;
+    readonly lids: TableView | null;
+    readonly pipes: TableView | null;
+  } | null;
   readonly drains: TableView | null;
   /** Where new slabs meet public walks. */
   readonly publicWalks: TableView | null;

@@ -14,6 +14,7 @@ import { checkJob, checkProduction } from './check-job.ts';
 import { checkPlaces } from './check-places.ts';
 import { companyOf } from './company.ts';
 import { SHIPPED, shippedOrigins } from './constants.ts';
+import { lidsOf } from './fixtures.ts';
 import { heightsOf } from './heights.ts';
 import { pourOf } from './pour.ts';
 import { priceOf } from './price.ts';
@@ -77,6 +78,7 @@ function jobOf(id: string, sections: JobSections, company: CompanySections, rule
     heights: heightsOf(heights),
     walls: wallsOf(heights),
     profiles: profilesOf(heights),
+    lids: lidsOf(heights),
     tieIns: tieInsOf(heights),
     plan: {
       startsOn: plan['starts-on'],

@@ -2,6 +2,7 @@ import type { Coating, Existing, Hollow, Site } from '../calculate/job.ts';
 import type { ExistingInput, SiteSection } from '../read/index.ts';
 import { cuFtPerCuYd, type Quantity } from '../units/index.ts';
 import { SHIPPED } from './constants.ts';
+import { underSlabOf } from './fixtures.ts';
 import { flightOf } from './flights.ts';
 import { inCoreUnit, inCoreUnitOrNull, inUnitOf, mapThings } from './quantity.ts';
 import { shapeOf } from './shape.ts';
@@ -42,6 +43,7 @@ export function siteOf(input: SiteSection): Site {
       areaSqFt: inCoreUnit(area),
       thicknessIn: inCoreUnit(thickness),
     })),
+    underSlab: mapThings(input['under-slab'] ?? {}, underSlabOf),
     northDeg: inCoreUnitOrNull(input.north),
     photoPoints: mapThings(input['photo-points'] ?? {}, (id, { label, at, looking }) => ({
       id,

@@ -4,6 +4,7 @@ import { childrenOf } from './paths.ts';
 /** Keys of heights below a thing of each kind. */
 const KEYS: Readonly<Record<string, readonly string[]>> = {
   'heights.public-walks': ['left.should', 'right.should'],
+  'heights.lids': ['height'],
   'heights.drains': ['rim', 'pipe.invert', 'pipe.outlet'],
 };
 

@@ -307,6 +307,9 @@ type CorePartsByCode = {
   readonly 'wall-off-slab': { readonly slab: string; readonly by: string };
   readonly 'profile-off-slabs': Nothing;
   readonly 'tie-in-off-slab': { readonly slab: string; readonly by: string };
+  readonly 'lid-off-slabs': { readonly slab: string; readonly by: string };
+  readonly 'lid-without-surface': { readonly slab: string };
+  readonly 'pipe-under-no-slab': Nothing;
   readonly 'drain-off-slab': { readonly slab: string; readonly by: string };
   readonly 'invert-above-rim': { readonly by: string };
   readonly 'pipe-does-not-fall': { readonly by: string };

@@ -55,6 +55,8 @@ const THINGS = [
   'public-walk-end',
   'drain',
   'drain-pipe',
+  'lid',
+  'under-slab',
   'plan',
   'pour',
   'noise-hours',

@@ -56,6 +56,8 @@ const THING: Readonly<Record<Thing, string>> = {
   'public-walk-end': 'an end of a public walk',
   drain: 'a drain',
   'drain-pipe': 'the pipe of a drain',
+  lid: 'a lid',
+  'under-slab': 'a pipe under a slab',
   'level-point': 'a level point',
   plan: 'the section "plan"',
   pour: 'the section "pour"',
@@ -514,6 +516,12 @@ const texts: ProblemTexts = {
     'This line crosses no slab whose surface is known from the heights. Run it across one, not along its edge, or give that slab three points of the heights, not in a line.',
   'tie-in-off-slab': ({ slab, by }) =>
     `This point lies ${by} off "${slab}", so the slab does not meet it. Check where it is, or name another slab.`,
+  'lid-off-slabs': ({ slab, by }) =>
+    `This lid lies in no new slab; "${slab}" is nearest, ${by} away. Check where it is.`,
+  'lid-without-surface': ({ slab }) =>
+    `How high "${slab}" will be there is not known: its surface takes three points of the heights on it, not in a line.`,
+  'pipe-under-no-slab': () =>
+    'This pipe passes under no new slab. Check the places it runs through, or take it away.',
   'drain-off-slab': ({ slab, by }) =>
     `This place of the drain lies on no new slab; "${slab}" is nearest, ${by} away. Check where it is.`,
   'invert-above-rim': ({ by }) =>

@@ -129,6 +129,13 @@ const VARIANTS: readonly (readonly Edit[])[] = [
     ['company', 'trailers.big-box.axle-rating', '5,000 lb'],
     ['job', 'heights.public-walks.town-walk.way', 'replace'],
     ['job', 'heights.drains.channel.pipe.length', '60 ft'],
+    ['job', 'heights.lids.cleanout.kind', 'lid'],
+    ['job', 'heights.lids.valve.kind', 'meter-box'],
+    // As high as the surface there.
+    ['job', 'heights.lids.valve.height', '1208.67 in'],
+    ['job', 'site.under-slab.roof-water.kind', 'irrigation'],
+    ['job', 'site.under-slab.lamp.kind', 'wires'],
+    ['job', 'site.under-slab.lamp.depth', '4 in'],
   ],
   [
     ['company', 'tow-vehicle.tow-rating', '6,000 lb'],

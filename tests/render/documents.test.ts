@@ -157,6 +157,7 @@ test('parts of a view that are absent leave no trace', async () => {
     levels: null,
     grades: null,
     profiles: [],
+    fixtures: null,
     drains: null,
     publicWalks: null,
     formPieces: null,

@@ -379,6 +379,11 @@ export function aWorkOrder(paper: FrameView['paper'] = 'letter'): WorkOrderView 
       { label: 'New concrete', value: '612 sq ft, 7.75 cu yd' },
       { label: 'Water and power', value: 'Left of the garage' },
     ],
+    fixtures: {
+      plan: { heading: 'Drains and lids', drawing: aDrawing('lids', { widthIn: 7.1, heightIn: 3 }) },
+      lids: aTable('Lids', ['No.', 'Lid', '>Set to'], [['L1', 'Cleanout', '99.80 ft']]),
+      pipes: aTable('Pipes', ['No.', 'Pipe', '>Size'], [['P1', 'Downspout', '4″']]),
+    },
     drains: aTable('Drains', ['No.', 'Drain', '>Rim'], [['D1', 'Channel drain', '99.80 ft']]),
     publicWalks: aTable(
       'Public walk',

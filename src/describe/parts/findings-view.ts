@@ -65,11 +65,15 @@ function placeText(job: Job, { where, figureId }: Pick<Finding, 'where' | 'figur
 }
 
 /** What new slabs meet, by the kind that the figure is of. */
-function tiedThings({ tieIns }: Job, figureId: string): Readonly<Record<string, { readonly label: string }>> {
-  const [, kind = ''] = /^tie-ins\.([\w-]+)\./.exec(figureId) ?? [];
+function tiedThings(
+  { tieIns, site }: Job,
+  figureId: string,
+): Readonly<Record<string, { readonly label: string }>> {
+  const [, kind = ''] = /^(?:tie-ins|fixtures)\.([\w-]+)\./.exec(figureId) ?? [];
   const things: Readonly<Record<string, Readonly<Record<string, { readonly label: string }>>>> = {
     'public-walks': tieIns.publicWalks,
     drains: tieIns.drains,
+    'under-slab': site.underSlab,
   };
   return things[kind] ?? {};
 }

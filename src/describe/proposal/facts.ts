@@ -44,6 +44,9 @@ export type ProposalFacts = {
     readonly alongHouseFt: number;
     readonly alongStaysFt: number;
     readonly note: PublicText | null;
+    /** Names of the lids in it, and of the pipes under it. */
+    readonly lids: readonly PublicText[];
+    readonly pipes: readonly PublicText[];
     readonly plan: PlanArea;
     /** Where water runs on it, from the heights or as it is planned; none where neither tells. */
     readonly falls: readonly { readonly at: Point; readonly towardsRad: number }[];

@@ -14,6 +14,7 @@ import { crewPlan } from './crew-plan.ts';
 import { daysView } from './days.ts';
 import { drainsTable } from './drains-table.ts';
 import { edgesTable } from './edges-table.ts';
+import { fixtureChecks, fixturesView } from './fixtures.ts';
 import { flightsTable, splitsTable } from './flight-tables.ts';
 import { formPiecesTable, formsTable } from './form-tables.ts';
 import { goesTable } from './goes-table.ts';
@@ -60,6 +61,7 @@ export function describeWorkOrder(job: Job, results: JobResults, words: Words): 
     flights: flightsTable(made),
     flightSplits: splitsTable(made),
     stepTops: stepTopsTable(made),
+    fixtures: fixturesView(made),
     drains: drainsTable(made),
     publicWalks: publicWalksTable(made),
     walls: wallsTable(made),
@@ -152,6 +154,6 @@ function facts(job: Job, show: Show, words: Words): readonly FactView[] {
 
 function prePour(made: Made): CheckListView {
   const { prePour: say } = made.words.workOrder;
-  const items = [...say.items, ...publicWalkChecks(made)];
+  const items = [...say.items, ...fixtureChecks(made), ...publicWalkChecks(made)];
   return { heading: say.heading, items: items.map((text) => ({ text, quantity: null, isHold: false })) };
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { drain } from './drains.ts';
+import { lid } from './fixtures.ts';
 import { lazily } from './leaf.ts';
 import { height, rodReading, station } from './levels.ts';
 import { place } from './place.ts';
@@ -87,6 +88,10 @@ export const heightsSection = lazily(() =>
     ).optional(),
     points: byId(point(), 'Points whose height counts, each under an id.'),
     drains: byId(drain(), 'Drains in new slabs, each under an id.').optional(),
+    lids: byId(
+      lid(),
+      'Lids, cleanouts and boxes that are set to the height of the new surface, each under an id.',
+    ).optional(),
     'public-walks': byId(
       publicWalk(),
       'Public walks that have settled or heaved where a new slab meets them, each under an id.',

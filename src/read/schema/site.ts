@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { bearing } from './angles.ts';
+import { underSlab } from './fixtures.ts';
 import { flight } from './flights.ts';
 import { lazily } from './leaf.ts';
 import { outlineKeys } from './outline.ts';
@@ -149,6 +150,10 @@ export const siteSection = lazily(() =>
     chip: byId(
       chip(),
       'Coating chipped off concrete that stays, each under an id; the company needs a pace for "chip".',
+    ).optional(),
+    'under-slab': byId(
+      underSlab(),
+      'Pipes that lie under new slabs: downspouts, sleeves, irrigation, wires; each under an id.',
     ).optional(),
     north: bearing('Which way north is on the plan, clockwise from up.', '30 deg').optional(),
     'photo-points': byId(photoPoint(), 'Where photos are taken from, each under an id.').optional(),

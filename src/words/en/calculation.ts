@@ -32,6 +32,7 @@ export const calculation = {
     flights: 'Steps',
     clearances: 'Parts of walls',
     profiles: 'Profiles',
+    fixtures: 'Lids, and pipes under slabs',
     base: 'Base',
     forms: 'Forms',
     joints: 'Joints',

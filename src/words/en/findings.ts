@@ -81,6 +81,7 @@ export const findings = {
       'Once the public walk is set right, its edge stands above or below the slab.',
     'public-walk-bevel': () =>
       'Ground over its whole width, the public walk slopes more across than feet and wheels like.',
+    'pipe-in-slab': () => 'This pipe reaches up into the concrete, which cracks along it.',
     'drain-without-outlet': () => 'Nothing leads the water off that runs into this drain.',
     'drain-pipe-flat': () => 'The pipe of this drain falls less than a published code asks of its size.',
     'water-to-house': () => 'Water runs towards the house, and no drain with an outlet lies between.',

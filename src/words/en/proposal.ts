@@ -85,6 +85,8 @@ export const proposal = {
     arrows: h`The arrows on the plan show which way water runs.`,
     fabric: h`A fabric between the ground and the stone keeps the two apart; the stone is as thick as it would be without it.`,
     house: h`Along the house a soft strip keeps the slab free of the wall.`,
+    lid: (label: P) => h`${label}: set to the new height.`,
+    pipe: (label: P) => h`${label}: laid in the ground under it before it is poured.`,
     stays: h`Where it meets concrete that stays, a soft strip keeps the two apart.`,
     steps: (risers: number, riser: P, tread: P, width: P) =>
       h`${risers} risers of ${riser}, treads of ${tread}, ${width} wide, solid concrete.`,

@@ -1,5 +1,40 @@
 /** Where new slabs meet what stays, in the crew work order. */
 export const tieIns = {
+  plan: 'Drains, lids and pipes',
+  lids: {
+    caption: 'Lids to set to the new height',
+    tag: (number: string) => `L${number}`,
+    no: 'No.',
+    lid: 'Lid',
+    kind: 'What',
+    kinds: { lid: 'lid', cleanout: 'cleanout', 'valve-box': 'valve box', 'meter-box': 'meter box' },
+    where: 'Along, across',
+    at: (along: string, across: string) => `${along}, ${across}`,
+    old: 'Now',
+    new: 'Set to',
+    set: 'Change',
+    up: (size: string) => `up ${size}`,
+    down: (size: string) => `down ${size}`,
+    same: 'none',
+    prePour: (lid: string, height: string) => `${lid}: set to ${height}, it opens, soft strip round it`,
+  },
+  pipes: {
+    caption: 'Pipes under the slabs: in place before the base is compacted',
+    tag: (number: string) => `P${number}`,
+    no: 'No.',
+    pipe: 'Pipe',
+    kind: 'What',
+    kinds: { downspout: 'downspout', sleeve: 'empty sleeve', irrigation: 'irrigation', wires: 'wires' },
+    where: 'Along, across',
+    at: (along: string, across: string) => `${along}, ${across}`,
+    to: ' to ',
+    size: 'Size',
+    depth: 'Under the top',
+    below: 'Under the slab',
+    inSlab: (size: string) => `${size} in the concrete: ask`,
+    prePour: (pipe: string, depth: string) =>
+      `${pipe}: in place, ${depth} under the top of the concrete, ends taped shut and marked`,
+  },
   publicWalks: {
     caption: 'Where the new slab meets a public walk',
     walk: 'Walk',
@@ -58,6 +93,8 @@ export const tieIns = {
     noPipe: 'none',
     leads: (to: string, drop: string, least: string) =>
       `Leads to: ${to}. It falls ${drop} in all; at least ${least} is asked of its size. Shoot both ends before the pipe is covered, and run a hose through it.`,
+    prePour: (drain: string, rim: string) =>
+      `${drain}: rim at ${rim}, grate taped, water runs out at the far end`,
     noOutlet: 'No outlet: ask before anything is formed.',
   },
 } as const;

@@ -197,6 +197,7 @@ describe('shipped rule sets', () => {
     ['public-edge-left', 'tie-ins.public-walks.city.edge-left', 'in', 0, 0.1],
     ['public-walk-lip-later', 'tie-ins.public-walks.city.lip-later', 'in', 0.25, 0.26],
     ['public-walk-bevel', 'tie-ins.public-walks.city.bevel-ground', 'ratio', 0.25 / 12, 0.021],
+    ['pipe-in-slab', 'fixtures.under-slab.downspout.in-slab', 'in', 0, 0.1],
     ['drain-without-outlet', 'tie-ins.drains.trench.no-outlet', 'each', 0, 1],
     ['drain-pipe-flat', 'tie-ins.drains.trench.pipe.short-by', 'ratio', 0, 0.001],
     ['water-to-house', 'grades.driveway.drive.fall-to-house', 'ratio', 0, 0.001],
