@@ -132,7 +132,7 @@ const VARIANTS: readonly (readonly Edit[])[] = [
     ['job', 'heights.lids.cleanout.kind', 'lid'],
     ['job', 'heights.lids.valve.kind', 'meter-box'],
     // As high as the surface there.
-    ['job', 'heights.lids.valve.height', '1208.67 in'],
+    ['job', 'heights.lids.valve.height', '100.91 ft'],
     ['job', 'site.under-slab.roof-water.kind', 'irrigation'],
     ['job', 'site.under-slab.lamp.kind', 'wires'],
     ['job', 'site.under-slab.lamp.depth', '4 in'],
@@ -182,6 +182,8 @@ const VARIANTS: readonly (readonly Edit[])[] = [
     ['job', 'build.slabs.drive.joints.lines.gate.to.0', '15 ft'],
     ['job', 'heights.points.curb-left.at.0', '20 ft'],
     ['job', 'heights.points.curb-right.at.0', '20 ft'],
+    ['job', 'build.slabs.drive.joints.lines.gate.from.0', '15 ft'],
+    ['job', 'build.slabs.drive.joints.lines.gate.to.0', '15 ft'],
   ],
   [['company', 'rules.panel-long.limit', '1.1']],
   // And the drive falls to the house, the pad is steep, the play place has a hollow, and the ramp lies beside
