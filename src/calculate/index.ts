@@ -90,11 +90,14 @@ export function calculateJob(job: Job, asked: { readonly why: boolean } = { why:
   };
 }
 
-/** What is wrong with the job as it is is wrong with its scenarios too; it is told once. */
+/**
+ * What is wrong with the job as it is is wrong with its scenarios too; it is told once. That more is hauled
+ * than the days are for is no problem of a scenario: who finds more takes longer.
+ */
 function newIn(problems: readonly CoreProblem[], known: readonly CoreProblem[]): readonly CoreProblem[] {
   const key = ({ code, parts }: CoreProblem) => JSON.stringify([code, parts]);
   const told = new Set(known.map(key));
-  return problems.filter((problem) => !told.has(key(problem)));
+  return problems.filter((problem) => problem.code !== 'haul-not-in-time' && !told.has(key(problem)));
 }
 
 function figuresByTopic(
@@ -153,11 +156,6 @@ function checksOf(job: Job, { haul, concrete }: Work): CheckedFigures {
       towVehicle: job.company.towVehicle,
       trailers: job.company.trailers,
       hauling: job.plan.trailers.filter((id) => hauling.has(id)),
-    },
-    hauled: {
-      startsOn: job.plan.startsOn,
-      haulByOn: job.plan.haulByOn,
-      tripsOn: haul.data.trips.map(({ on }) => on),
     },
   });
 }

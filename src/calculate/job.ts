@@ -605,6 +605,8 @@ export type DumpPlace = {
   /** At the gate, scale and tip. */
   readonly turnHr: number;
   readonly sellsBase: boolean;
+  /** Its own price of base, and the least for a load of it; null where it asks what the supplier asks. */
+  readonly base: { readonly price: Rate; readonly minimumUsd: Decimal } | null;
 };
 
 export type ConcreteSupplier = {

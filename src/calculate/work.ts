@@ -164,6 +164,7 @@ export function calcWork(job: Job, topics: Topics) {
       startsHr: company.labor.dayStartsHr,
       lengthHr: company.labor.dayHr,
     }),
+    haulByOn: plan.haulByOn,
     laborUsdPerHr,
   });
   const { supply } = concrete.data;

@@ -33,8 +33,9 @@ function checkSurcharges({ origins, add }: Finder, path: string): void {
 }
 
 function checkFeeWithBase({ origins, add }: Finder, path: string): void {
-  if (origins.has(`${path}.fee-with-base`) && textAt(`${path}.sells-base`, origins) === 'no')
-    add(`${path}.fee-with-base`, 'base-not-sold', {});
+  if (textAt(`${path}.sells-base`, origins) !== 'no') return;
+  for (const key of ['fee-with-base', 'base'])
+    if (origins.has(`${path}.${key}`)) add(`${path}.${key}`, 'base-not-sold', {});
 }
 
 /** Of times that could be read; each other one has a problem of its own. */

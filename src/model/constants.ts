@@ -96,6 +96,7 @@ export function shippedOrigins(origins: Origins): ReadonlyMap<string, Origin> {
   for (const id of childrenOf('company.places', origins)) {
     add(`company.places.${id}.minimum`, '$0');
     add(`company.places.${id}.mixed-loads`, 'no');
+    if (origins.has(`company.places.${id}.base`)) add(`company.places.${id}.base.minimum`, '$0');
   }
   return shipped;
 }

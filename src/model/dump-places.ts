@@ -38,6 +38,10 @@ export function placesOf(input: PlacesSection): Readonly<Record<string, DumpPlac
     driveHr: inCoreUnit(place.drive),
     turnHr: inCoreUnit(place.turn),
     sellsBase: place['sells-base'],
+    base:
+      place.base === undefined
+        ? null
+        : { price: place.base.price, minimumUsd: place.base.minimum ?? SHIPPED.minimumUsd },
   }));
 }
 

@@ -147,6 +147,14 @@ export type ProblemParts = WithoutUnit &
       readonly count: number;
     };
     readonly 'no-sealant': Nothing;
+    readonly 'haul-not-in-time': {
+      readonly haulBy: string;
+      readonly days: string;
+      readonly trips: string;
+      readonly lastOn: string;
+      /** Trips a day by place. */
+      readonly perDay: string;
+    };
     readonly 'haul-by-before-start': { readonly startsOn: string };
     readonly 'lift-without-machine': Nothing;
     readonly 'machine-without-lift': { readonly machine: string };

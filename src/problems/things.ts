@@ -87,6 +87,7 @@ const THINGS = [
   'suppliers',
   'concrete-supplier',
   'bag-supplier',
+  'base-sold',
   'base-supplier',
   'geotextile-supplier',
   'joint-line',

@@ -218,10 +218,15 @@ const VARIANTS: readonly (readonly Edit[])[] = [
   ],
   [['job', 'job.rule-sets.1', 'california']],
   [['company', 'rules.price-below-cost.limit', '40 %']],
+  [['job', 'plan.drivers', '2']],
+  // The loader is slower than two trucks, or than one that swaps its trailers.
   [
-    ['job', 'plan.haul-by', '2026-05-05'],
-    ['company', 'suppliers.geotextile.lap', '9 in'],
+    ['job', 'plan.drivers', '2'],
+    ['company', 'loading-time', '3 h'],
   ],
+  [['company', 'loading-time', '3 h']],
+  [['company', 'places.breaker-yard.base.minimum', '$0.00']],
+  [['company', 'suppliers.geotextile.lap', '9 in']],
   [['job', 'build.slabs.drive.curve-form', 'stiff-strip']],
   // Steps with everything that is found in steps, and the others without a landing of their own.
   [

@@ -72,6 +72,7 @@ export const HARD_HAUL: PlanProblem = {
     driverCount: 1,
   },
   mostHr: null,
+  mostTrailerHr: null,
 };
 
 function stream(name: PlanStream['stream'], tons: number, looseLbPerCuYd: number): PlanStream {

@@ -3,7 +3,13 @@ import type { TowVehicle } from '../job.ts';
 import { amountLine, type Lines, priceOf, productLine, rateUnitProblems } from './line.ts';
 
 export type HaulCosts = {
-  readonly base: { readonly deliveries: Figure; readonly 'delivery-cost': Figure };
+  readonly base: {
+    readonly deliveries: Figure;
+    readonly 'delivery-cost': Figure;
+    /** By place that sells base at its own price; only where one does. */
+    readonly bought?: Readonly<Record<string, { readonly cost: Figure }>>;
+    readonly 'supplier-tons'?: Figure;
+  };
   readonly total: { readonly hours: Figure; readonly miles: Figure; readonly fees: Figure };
 };
 

@@ -73,7 +73,7 @@ export function calcCost(
     { lines: laborLines(input.crew.tasks, input.laborUsdPerHr), problems: [] },
     machineLines(input),
     haulLines(input.haul, input.towVehicle),
-    materialLines({ ...input, figures: input, packs }),
+    materialLines({ ...input, figures: input, packs, boughtBase: input.haul.base }),
     deliveryLines(input.haul),
     { lines: otherLines(input.otherCosts), problems: [] },
   ]);

@@ -3,6 +3,7 @@ import { type Figure, type FigureUnit, figure, given, num } from '../figure.ts';
 import type { Company, Suppliers } from '../job.ts';
 import { thingNamed } from '../parts.ts';
 import type { CostGroup } from './groups.ts';
+import type { HaulCosts } from './haul-lines.ts';
 import {
   amountLine,
   type CostLine,
@@ -140,6 +141,8 @@ export function materialLines(input: {
   readonly packs: PackFigures;
   readonly curing: CuringNeed;
   readonly supply: 'truck' | 'bags';
+  /** Base that places sell at their own price, and what the supplier sells then. */
+  readonly boughtBase: Pick<HaulCosts['base'], 'bought' | 'supplier-tons'>;
   readonly suppliers: Pick<
     Suppliers,
     'base' | 'geotextile' | 'mesh' | 'bars' | 'glassFibreBars' | 'dowels' | 'bagged' | 'sundries'
@@ -151,10 +154,11 @@ export function materialLines(input: {
   const { curingPriceUsd, isolationPriceUsd, chairPriceUsd } = suppliers.sundries;
   const priced = (key: string) => `company.suppliers.sundries.${key}`;
   return joinLines([
+    plain(boughtBaseLines(input.boughtBase)),
     rated(
       'base-stone',
       'base-and-forms',
-      base.total['order-tons'],
+      input.boughtBase['supplier-tons'] ?? base.total['order-tons'],
       'base',
       suppliers.base.price,
       ['ton'],
@@ -244,6 +248,17 @@ function sheetingLines(areaSqFt: Figure, { sheetingPrice }: Suppliers['sundries'
       input: priceOf('company.suppliers.sundries.sheeting-price', sheetingPrice, '$/sq ft'),
     },
   });
+}
+
+function boughtBaseLines({ bought = {} }: Pick<HaulCosts['base'], 'bought'>): readonly CostLine[] {
+  return Object.entries(bought).flatMap(([place, { cost }]) =>
+    amountLine({
+      name: `base-stone-${place}`,
+      group: 'base-and-forms',
+      kind: 'material',
+      amount: cost,
+    }),
+  );
 }
 
 /** By the roll, or by the area of the whole rolls. */

@@ -2,7 +2,6 @@ import { COMPANY_FIGURE, type Figure, figure, given, num } from '../figure.ts';
 import type { Build, Slab, Stream, Use } from '../job.ts';
 import { inputName, thingNamed } from '../parts.ts';
 import { type FleetFigures, fleetFigures, truckRatingFigure } from './fleet-figures.ts';
-import { type HaulByFigures, haulByFigures } from './haul-by.ts';
 
 export type SlabChecks = { readonly thickness: Figure; readonly base: Figure; readonly fall: Figure };
 
@@ -16,8 +15,6 @@ export type CheckedFigures = {
   readonly fleet: Readonly<Record<string, FleetFigures>>;
   /** Of the truck by itself; nothing where no trailer hauls. */
   readonly truck: { readonly rating?: Figure };
-  /** Only where a day is named by which all is hauled, and something is. */
-  readonly haul?: HaulByFigures;
 };
 
 /**
@@ -35,10 +32,8 @@ export function calcChecks(input: {
     readonly weightLb: number;
   }[];
   readonly fleet: Parameters<typeof fleetFigures>[0];
-  readonly hauled: Parameters<typeof haulByFigures>[0];
 }): CheckedFigures {
   const { towVehicle, hauling } = input.fleet;
-  const haul = haulByFigures(input.hauled);
   const uses = [...new Set(Object.values(input.slabs).map(({ use }) => use))];
   const byUse = uses.map((use) => {
     const slabs = Object.values(input.slabs).filter((slab) => slab.use === use);
@@ -53,7 +48,6 @@ export function calcChecks(input: {
     loads: loadChecks(input),
     fleet: fleetFigures(input.fleet),
     truck: hauling.length === 0 ? {} : { rating: truckRatingFigure(towVehicle.grossRatingLb) },
-    ...(haul === null ? {} : { haul }),
   };
 }
 

@@ -5,6 +5,8 @@ import { COMPANY_FIGURE, type Figure, figure, given, num } from '../figure.ts';
 import type { BaseSupplier, DumpPlace } from '../job.ts';
 import { pick, sumFigure, thingNamed } from '../parts.ts';
 import { inputKey, sumOfUsdParts } from '../sum-figure.ts';
+import type { BaseLoad } from './base-brought.ts';
+import { type BoughtFigures, boughtFigures, supplierTons } from './bought-figures.ts';
 import { type HaulRates, haulCostFigure, placeInputs } from './cost-figures.ts';
 import type { HaulLoad } from './load-table.ts';
 import type { Plan, PlannedTrips } from './plan/index.ts';
@@ -37,12 +39,17 @@ export type HaulBaseFigures = {
   readonly 'delivery-offer': Figure;
   /** What the supplier is paid for bringing what he brings [$]. */
   readonly 'delivery-cost': Figure;
+  /** By place that has its own price of base and sells some; only where one does. */
+  readonly bought?: Readonly<Record<string, BoughtFigures>>;
+  /** What the supplier sells then, at his yard or delivered [tons]. */
+  readonly 'supplier-tons'?: Figure;
 };
 
 /** How the base comes: back on trips with debris, on trips of its own, brought by the supplier. */
 export function haulBaseFigures(made: {
   readonly plan: Plan;
   readonly loads: readonly HaulLoad[];
+  readonly brought: readonly BaseLoad[];
   readonly base: BaseResult['figures'];
   readonly supplier: BaseSupplier;
   readonly places: Readonly<Record<string, DumpPlace>>;
@@ -50,6 +57,7 @@ export function haulBaseFigures(made: {
 }): HaulBaseFigures {
   const { plan, supplier, rates } = made;
   const orderTon = made.base.total['order-tons'];
+  const bought = boughtFigures(made.brought, made.places);
   const paired = planned(
     made.loads.filter(({ returns }) => returns === 'base').length,
     'debris trips on which base rides back, of the plan that costs least',
@@ -86,6 +94,7 @@ export function haulBaseFigures(made: {
     deliveries,
     'delivery-offer': offerFigure(orderTon, supplier),
     'delivery-cost': deliveryFigure(deliveries, supplier),
+    ...(Object.keys(bought).length === 0 ? {} : { bought, 'supplier-tons': supplierTons(orderTon, bought) }),
   };
 }
 

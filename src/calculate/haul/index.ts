@@ -7,18 +7,19 @@ import type { OutlineResult } from '../outline/index.ts';
 import { thingNamed } from '../parts.ts';
 import { STREAMS, type TearOutResult } from '../tear-out/index.ts';
 import type { TopicResult } from '../topic.ts';
-import { baseBrought } from './base-brought.ts';
+import { baseBrought, baseLoads } from './base-brought.ts';
 import { type HaulBaseFigures, haulBaseFigures } from './base-figures.ts';
 import type { ChalkSteps } from './chalk-steps.ts';
 import type { HaulRates } from './cost-figures.ts';
 import { type DrivenTrip, drivenTrips } from './driven.ts';
 import { baseFrom, type ReChalkTree, reChalked, streamsOf, thingsOf, totalsOf, waysOf } from './hauled.ts';
+import { inTime } from './in-time.ts';
 import { type HaulLoad, loadTable } from './load-table.ts';
-import { driverCount, type Plan, plainestPlan, swapSavesHr } from './plan/index.ts';
+import { driverCount, type Plan, type PlanProblem, swapSavesHr } from './plan/index.ts';
 import { planProblem } from './plan-problem.ts';
 import { haulProblems } from './problems.ts';
 import type { ReChalkRow } from './re-chalk.ts';
-import type { WorkingDay } from './schedule.ts';
+import type { Trucks, WorkingDay } from './schedule.ts';
 import type { HaulStreamFigures } from './stream-figures.ts';
 import type { Limit } from './trailer.ts';
 import { type TrailerFigures, trailerFigures } from './trailer-figures.ts';
@@ -123,6 +124,8 @@ export type HaulInput = {
   readonly driverCount: number;
   readonly places: Readonly<Record<string, DumpPlace>>;
   readonly day: WorkingDay;
+  /** By when all is to be hauled; null where nobody said. */
+  readonly haulByOn: string | null;
   readonly laborUsdPerHr: Figure;
 };
 
@@ -156,7 +159,7 @@ export function calcHaul(input: HaulInput): HaulResult {
     usable.length === 0
       ? []
       : present.filter((stream) => open.some(({ accepts }) => accepts.includes(stream)));
-  const problem = planProblem({
+  const allTime = planProblem({
     trailers: usable,
     places: open,
     streams: going.map((stream) => ({
@@ -168,32 +171,35 @@ export function calcHaul(input: HaulInput): HaulResult {
     baseRoomLb: input.baseRoomLb,
     rates,
   });
-  const plan = plainestPlan(problem);
   const byId = Object.fromEntries(usable.map((one) => [one.trailer.id, one]));
-  const setting = { problem, trailers: byId, places: input.places };
-  const loads = loadTable(plan ?? NOTHING, {
-    ...setting,
-    thingsOf: (stream) => thingsOf(input.cargo, stream),
-  });
+  const trucks = trucksOf(allTime, input);
+  const drivenBy = (some: Plan) => {
+    const setting = { problem: allTime, trailers: byId, places: input.places };
+    const loads = loadTable(some, { ...setting, thingsOf: (stream) => thingsOf(input.cargo, stream) });
+    return { loads, ...drivenTrips(loads, some, { ...input, trucks }) };
+  };
+  const { problem, plan, problems: lateProblems } = inTime(allTime, { ...input, trucks, drivenBy });
+  const driven = drivenBy(plan ?? NOTHING);
+  const { loads } = driven;
   const laden = { ...input, loads, trailers: byId };
   const streams = streamsOf(laden, going);
   const chalked = reChalked(laden);
+  const brought = baseBrought(
+    plan ?? NOTHING,
+    plan === null ? { ...problem, base: null } : problem,
+    loads.filter(({ returns }) => returns === 'base'),
+  );
   const working = workingFigures({ problem, loads, places: input.places, rates });
   const ways = waysOf(laden, { rates, working });
   const base = haulBaseFigures({
     plan: plan ?? NOTHING,
     loads,
+    brought: baseLoads(loads, plan ?? NOTHING, brought.ownLb),
     base: input.base,
     supplier: input.baseSupplier,
     places: input.places,
     rates,
   });
-
-  const trucks = {
-    count: driverCount(problem),
-    swapHr: swapSavesHr(problem) > 0 ? input.swapHr : null,
-  };
-  const driven = drivenTrips(loads, plan ?? NOTHING, { ...input, trucks });
 
   return {
     figures: {
@@ -212,20 +218,18 @@ export function calcHaul(input: HaulInput): HaulResult {
       reChalk: chalked.rows,
       trips: driven.trips,
       baseFrom: baseFrom(loads, plan ?? NOTHING),
-      deliveredLb:
-        plan === null
-          ? 0
-          : baseBrought(
-              plan,
-              problem,
-              loads.filter(({ returns }) => returns === 'base').map(({ trailer }) => trailer),
-            ).deliveredLb,
+      deliveredLb: brought.deliveredLb,
       planned: plan === null ? null : { problem, plan },
     },
     problems: [
       ...trailers.flatMap((one): CoreProblem[] => (one.problem === null ? [] : [one.problem])),
       ...haulProblems(present, input),
       ...driven.problems,
+      ...lateProblems,
     ],
   };
+}
+
+function trucksOf(problem: PlanProblem, { swapHr }: Pick<HaulInput, 'swapHr'>): Trucks {
+  return { count: driverCount(problem), swapHr: swapSavesHr(problem) > 0 ? swapHr : null };
 }

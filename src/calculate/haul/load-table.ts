@@ -2,7 +2,7 @@ import type { Decimal } from 'decimal.js';
 import type { DumpPlace, Stream } from '../job.ts';
 import { thingNamed } from '../parts.ts';
 import { alternating } from './alternate.ts';
-import { type BaseBrought, baseBrought } from './base-brought.ts';
+import { baseBrought } from './base-brought.ts';
 import {
   driverCount,
   emptyLoad,
@@ -77,9 +77,11 @@ export function loadTable(plan: Plan, setting: LoadSetting): readonly HaulLoad[]
   });
   const inTurn = isInTurn(setting.problem) ? alternating(laden) : laden;
   const driven = baseOnTheLast(inTurn, setting);
-  const backOn = driven.filter(({ withBase }) => withBase).map(({ trailer }) => trailer);
-  const brought = baseBrought(plan, setting.problem, backOn);
-  return driven.map((load, index) => named(load, index, { ...setting, brought }));
+  const back = driven.filter(({ withBase }) => withBase);
+  const { backLb } = baseBrought(plan, setting.problem, back);
+  return driven.map((load, index) =>
+    named(load, index, { ...setting, baseLb: backLb[back.indexOf(load)] ?? 0 }),
+  );
 }
 
 /** Where trailers are swapped or trucks take turns. */
@@ -167,7 +169,7 @@ function baseOnTheLast(laden: readonly Laden[], { places }: LoadSetting): readon
 function named(
   load: Laden,
   index: number,
-  { trailers, places, brought }: LoadSetting & { readonly brought: BaseBrought },
+  { trailers, places, baseLb }: LoadSetting & { readonly baseLb: number },
 ): HaulLoad {
   const weightLb = load.parts.reduce((sum, { part }) => sum + part.weightLb, 0);
   const looseCuYd = load.parts.reduce((sum, { part }) => sum + part.looseCuYd, 0);
@@ -185,7 +187,7 @@ function named(
     fillIn: fillHeightIn(looseCuYd, thingNamed(trailers, load.trailer, 'trailer').trailer.box),
     feeUsd: ticketUsd(place, { weightLb, looseCuYd, streams, withBase: load.withBase }),
     returns: load.withBase ? 'base' : 'empty',
-    baseLb: load.withBase ? brought.onLb(load.trailer) : 0,
+    baseLb,
     pieces,
   };
 }

@@ -32,7 +32,7 @@ export function planProblem(setting: HaulSetting): PlanProblem {
         boxCuYd: num(figures['box-volume']),
       }))
       .sort(byName),
-    places: places.map(planPlace).sort(byName),
+    places: places.map((place) => planPlace(place, setting.supplier)).sort(byName),
     streams: streams.map(({ stream, torn }) => ({
       stream,
       weightLb: num(torn.weight),
@@ -48,6 +48,7 @@ export function planProblem(setting: HaulSetting): PlanProblem {
       driverCount: rates.driverCount,
     },
     mostHr: null,
+    mostTrailerHr: null,
   };
 }
 
@@ -55,7 +56,7 @@ function byName(one: { readonly id: string }, other: { readonly id: string }): n
   return one.id < other.id ? -1 : 1;
 }
 
-function planPlace(place: DumpPlace): PlanPlace {
+function planPlace(place: DumpPlace, supplier: BaseSupplier): PlanPlace {
   const tariff = tariffOf(place.fee);
   return {
     id: place.id,
@@ -71,9 +72,14 @@ function planPlace(place: DumpPlace): PlanPlace {
     driveHr: place.driveHr,
     turnHr: place.turnHr,
     sellsBase: place.sellsBase,
-    baseUsdPerLb: 0,
-    baseMinimumUsd: 0,
+    baseUsdPerLb: usdPerLb((place.base ?? supplier).price),
+    baseMinimumUsd: place.base?.minimumUsd.toNumber() ?? 0,
   };
+}
+
+/** Base is sold by the ton. */
+function usdPerLb({ amountUsd }: Rate): number {
+  return amountUsd.toNumber() / tonToLb(1);
 }
 
 function tariffOf(rate: Rate): Tariff {
@@ -91,7 +97,7 @@ function planBase({ base, supplier, baseRoomLb }: HaulSetting): PlanBase | null 
   return {
     weightLb: orderLb,
     looseLbPerCuYd: lbPerCuFtToLbPerCuYd(num(base.total['loose-unit-weight'])),
-    usdPerLb: 0,
+    usdPerLb: usdPerLb(supplier.price),
     deliveryUsd: supplier.deliveryUsd.toNumber(),
     deliveryLb: tonToLb(supplier.deliveryTon),
     roomLb: baseRoomLb,

@@ -29,7 +29,8 @@ function isLike(load: EmptyLoad, other: EmptyLoad): boolean {
   );
 }
 
-function idealLb(weightLb: number, loads: readonly EmptyLoad[]): readonly number[] {
+/** The same, not in steps. */
+export function idealLb(weightLb: number, loads: readonly EmptyLoad[]): readonly number[] {
   const rates = [...new Set([0, ...loads.map(({ usdPerLb }) => usdPerLb)])].sort((one, other) => one - other);
   let filled: readonly number[] = loads.map(() => 0);
   let leftLb = weightLb;

@@ -4,7 +4,7 @@ import type { TowVehicle, Trailer } from '../job.ts';
 import { bestPlan, nextPlan, type Plan, type PlanProblem } from './plan/index.ts';
 import { limitsLb, payloadLb } from './trailer.ts';
 
-/** What another plan takes and costs: fees, drivers and truck, and deliveries of base. */
+/** What another plan takes and costs: fees, drivers and truck, base and its deliveries. */
 export type OtherPlanFigures = { readonly cost: Figure; readonly trips: Figure };
 
 export type HaulWhyFigures = {
@@ -71,7 +71,7 @@ function otherFigures(
       value: roundToCent(new Usd(plan.costUsd)),
       unit: '$',
       decimals: 2,
-      formula: { method: `fees, drivers, truck and deliveries of ${what}` },
+      formula: { method: `fees, drivers, trucks, base and its deliveries of ${what}` },
       inputs,
       rounding: 'cent',
     }),

@@ -59,9 +59,21 @@ function daysOpen({ openOn }: DumpPlace, words: Words): string {
     .join(', ');
 }
 
+function basePrice({ sellsBase, base }: DumpPlace, words: Words): readonly string[] {
+  const { places: say } = words.materials;
+  if (!sellsBase) return [];
+  if (base === null) return [say.sellsBase];
+  const { price, minimumUsd } = base;
+  return [
+    minimumUsd.isZero()
+      ? say.sellsBaseFor(showRate(price))
+      : say.sellsBaseFrom(showRate(price), formatMoney(minimumUsd)),
+  ];
+}
+
 /** What it takes, what of that costs more, whether it sells base, and what a load costs that goes back with it. */
 function takesAndAsks(place: DumpPlace, words: Words): string {
-  const { accepts, surcharges, feeWithBase, sellsBase } = place;
+  const { accepts, surcharges, feeWithBase } = place;
   const { places: say, streamNames } = words.materials;
   const dearer = Object.entries(surcharges).map(([stream, rate]) =>
     say.surcharge(streamNames[stream as Stream], showRate(rate)),
@@ -69,7 +81,7 @@ function takesAndAsks(place: DumpPlace, words: Words): string {
   return [
     say.takes(accepts.map((stream) => streamNames[stream]).join(', ')),
     ...(dearer.length === 0 ? [] : [say.surcharges(dearer.join(', '))]),
-    ...(sellsBase ? [say.sellsBase] : []),
+    ...basePrice(place, words),
     ...(feeWithBase === null ? [] : [say.feeWithBase(showRate(feeWithBase))]),
   ].join(' ');
 }

@@ -79,15 +79,35 @@ function baseItems(made: Made): ShoppingItem[] {
   const say = words.materials.shopping;
   const { base } = job.company.suppliers;
   const holesTon = Object.values(results.base.figures.holes).reduce((sum, { tons }) => sum + num(tons), 0);
+  const item = holesTon > 0 ? say.baseWithHoles(show.tons(holesTon * 2000)) : say.base;
+  const neededOn = firstDayOf(made, 'tear-out');
+  const tons = (amount: number) => ({ unit: 'ton', amount, text: show.tons(amount * 2000) }) as const;
+  const { bought = {}, 'supplier-tons': supplierTons } = results.haul.figures.base;
+  const supplierTon = supplierTons === undefined ? orderTon : num(supplierTons);
   return [
-    {
-      supplier: base.label,
-      phone: base.phone,
-      noticeDays: base.noticeDays,
-      neededOn: firstDayOf(made, 'tear-out'),
-      item: holesTon > 0 ? say.baseWithHoles(show.tons(holesTon * 2000)) : say.base,
-      quantity: { unit: 'ton', amount: orderTon, text: show.tons(orderTon * 2000) },
-    },
+    ...(supplierTon > 0
+      ? [
+          {
+            supplier: base.label,
+            phone: base.phone,
+            noticeDays: base.noticeDays,
+            neededOn,
+            item,
+            quantity: tons(supplierTon),
+          },
+        ]
+      : []),
+    ...Object.entries(bought).map(([id, figures]) => {
+      const { label, address } = thingNamed(job.company.places, id, 'place');
+      return {
+        supplier: label,
+        phone: address,
+        noticeDays: 0,
+        neededOn,
+        item,
+        quantity: tons(num(figures.tons)),
+      };
+    }),
   ];
 }
 

@@ -143,7 +143,7 @@ export function paceNotes(made: Made): readonly string[] {
 }
 
 /** Loader against trucks; where one truck waits while it is loaded the two take turns. */
-function cycleNotes({ show, words }: Made, working: WorkingFigures): readonly string[] {
+function cycleNotes({ results, show, words }: Made, working: WorkingFigures): readonly string[] {
   const say = words.materials.loadNotes;
   const cycles = [
     show.minutes(num(working['loader-cycle'])),
@@ -152,8 +152,10 @@ function cycleNotes({ show, words }: Made, working: WorkingFigures): readonly st
   const trucks = num(working.trucks);
   if (working.swapped === undefined && trucks === 1) return [say.truckWaits(...cycles)];
   const sets = loaderSets(working) ? say.loaderIsSlower : say.truckIsSlower;
+  const idle = trucks - new Set(results.haul.data.trips.map(({ trailer }) => trailer)).size;
   return [
     sets(...cycles),
+    ...(idle > 0 ? [say.idle(show.count(idle))] : []),
     ...(working.swapped === undefined
       ? []
       : [say.swapped(show.minutes(num(working.swapped.spared)), show.count(num(working.swapped.waits)))]),

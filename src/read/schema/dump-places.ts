@@ -35,6 +35,12 @@ const largestPiece = () =>
     thickness: length({ ...ABOVE_ZERO, most: '4 ft' }, 'Greatest thickness of a piece it takes.', '8 in'),
   }).meta({ description: 'The largest piece it takes.' });
 
+const baseSold = () =>
+  thing('base-sold', {
+    price: rate(['ton'], 'What base costs there.', '$17 per ton'),
+    minimum: money('The least for a load of it; $0 if not given.', '$40').optional(),
+  }).meta({ description: "Its own price of base; the supplier's if not given." });
+
 const openingHours = () =>
   thing('opening-hours', {
     from: timeOfDay('When it opens.', '7:00', '7 am'),
@@ -77,6 +83,7 @@ export const placesSection = lazily(() =>
       distance: length({ ...FROM_ZERO, most: '500 mi' }, 'One way.', '14 mi'),
       drive: duration({ ...FROM_ZERO, most: '24 h' }, 'One way, loaded.', '30 min'),
       turn: duration({ ...FROM_ZERO, most: '24 h' }, 'At the gate, on the scale and tipping.', '20 min'),
+      base: baseSold().optional(),
       'sells-base': yesNo('Whether base material can ride back from there.'),
     }),
     'Places that take rubble, each under an id.',

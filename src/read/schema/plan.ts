@@ -19,7 +19,7 @@ export const planSection = lazily(() =>
       '1',
     ).optional(),
     'haul-by': date(
-      'Last day on which the truck is free to haul; a later trip is a finding.',
+      'Last day on which the truck is free to haul: the cheapest plan that is done by then is taken.',
       '2026-05-06',
     ).optional(),
     'pours-on': date(

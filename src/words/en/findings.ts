@@ -60,7 +60,6 @@ export const findings = {
     'wall-close': () =>
       'The surface comes nearer to this part of the wall than it should, by the figure here.',
     'load-near-payload': () => 'A load comes near to what the trailer may carry; weigh the first one.',
-    'hauled-late': () => 'The last trip is later than the truck is free.',
     'fabric-laps-little': () =>
       'The fabric under the base laps little and may open where the ground is soft.',
     'licence-group-a': () =>

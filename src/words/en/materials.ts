@@ -83,6 +83,8 @@ export const materials = {
       `Filling a load takes the loader ${loader}, the trucks could take one each ${truck}: the loader sets the day.`,
     truckIsSlower: (loader: string, truck: string) =>
       `Filling a load takes the loader ${loader}, the trucks take one each ${truck}: the trucks set the day.`,
+    idle: (trucks: string) =>
+      `Trucks that have no trip in the cheapest plan: ${trucks}. Name haul-by to be done sooner.`,
     swapped: (spared: string, waits: string) =>
       `Drop the empty trailer to be filled and take the full one: each time that spares ${spared} of waiting. Loads that are waited for all the same: ${waits}.`,
     tarp: 'Tarp every load: nothing may spill, blow or fall from it (49 CFR 392.9 and 393.100, from memory).',
@@ -112,7 +114,7 @@ export const materials = {
     caption: 'Why these trips',
     what: 'Plan',
     trips: 'Trips',
-    cost: 'Fees, driver, truck, deliveries',
+    cost: 'Fees, driver, truck, base',
     plan: 'As planned: no other plan costs less',
     second: 'The next best plan',
     asCheap: 'Another plan, as cheap',
@@ -142,6 +144,8 @@ export const materials = {
     surcharges: (list: string) => `On top of the fee: ${list}.`,
     surcharge: (stream: string, rate: string) => `${stream} ${rate}`,
     sellsBase: 'Sells base.',
+    sellsBaseFor: (rate: string) => `Sells base for ${rate}.`,
+    sellsBaseFrom: (rate: string, least: string) => `Sells base for ${rate}, a load for ${least} at least.`,
     feeWithBase: (rate: string) => `A load that goes back with base: ${rate} instead of the fee.`,
   },
   governing: {

@@ -184,7 +184,6 @@ describe('shipped rule sets', () => {
     ['wall-covered', 'clearances.siding.buried', 'in', 0, 0.1],
     ['wall-close', 'clearances.siding.short-by', 'in', 0, 0.1],
     ['load-near-payload', 'checks.loads.soil.fullness', 'ratio', 0.95, 0.96],
-    ['hauled-late', 'checks.haul.days-late', 'days', 0, 1],
     ['fabric-laps-little', 'base.geotextile.lap', 'in', 12, 11.75],
     ['licence-group-a', 'checks.fleet.dump-trailer.towed-rating-of-heavy-combination', 'lb', 10_000, 10_001],
     ['licence-group-b', 'checks.truck.rating', 'lb', 26_000, 26_001],
@@ -252,7 +251,6 @@ describe('figures to be checked', () => {
       { streams: ['soil'], trailer: 'dump-trailer', weightLb: 6300 },
     ],
     fleet: { towVehicle: { grossRatingLb: 9900, combinedRatingLb: 20_000 }, trailers: {}, hauling: [] },
-    hauled: { startsOn: '2026-05-04', haulByOn: null, tripsOn: [] },
   });
 
   test('slabs stand under their use, the shortfall and the fullness are worked by hand', () => {

@@ -31,7 +31,6 @@ function checksOf(rated: { truckLb: number; trailerLb: number; combinedLb?: numb
       },
       hauling: ['box'],
     },
-    hauled: { startsOn: '2026-05-04', haulByOn: null, tripsOn: [] },
   });
 }
 

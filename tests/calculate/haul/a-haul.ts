@@ -120,6 +120,7 @@ export function aPlace(changed: Partial<DumpPlace> = {}): DumpPlace {
     driveHr: 0.5,
     turnHr: 0.25,
     sellsBase: true,
+    base: null,
     ...changed,
   };
 }
@@ -198,6 +199,7 @@ export function haul(
       | 'loadingHr'
       | 'swapHr'
       | 'driverCount'
+      | 'haulByOn'
       | 'chalk'
     >
   > = {},
@@ -220,6 +222,7 @@ export function haul(
     swapHr: made.swapHr ?? null,
     driverCount: made.driverCount ?? 1,
     places: byId(places),
+    haulByOn: made.haulByOn ?? null,
     day: made.day ?? { firstOn: '2026-05-04', startsHr: 7, lengthHr: 8 },
     laborUsdPerHr: figure({
       value: new Usd(30),

@@ -229,7 +229,7 @@ describe('base', () => {
     expect([base.loads, base.paired, base['own-trips'], base.deliveries].map(num)).toEqual([3, 3, 0, 0]);
     // One turn in the yard more for each.
     expect(num(wayOf(result, 'long-box-to-yard').hours)).toBeCloseTo(4.95 + 0.75, 9);
-    expect(result.data.loads.map(({ baseLb }) => baseLb)).toEqual([22_000 / 3, 22_000 / 3, 22_000 / 3]);
+    for (const { baseLb } of result.data.loads) expect(baseLb).toBeCloseTo(22_000 / 3, 9);
     expect(num(base.cost)).toBe(0);
     expect(num(base['delivery-cost'])).toBe(0);
     expect(num(total.trips)).toBe(3);

@@ -85,13 +85,24 @@ function boughtKey(price: number, { mostLb, usdPerLb, minimumUsd }: Offer): numb
 
 /** Null where nothing limits it. */
 export function mostTime(problem: PlanProblem, keyPerSec: number): MostTime | null {
-  if (problem.mostHr === null) return null;
+  const { mostHr, mostTrailerHr, trailers } = problem;
+  if (mostHr === null && mostTrailerHr === null) return null;
+  const secOf = (hours: number | null) =>
+    hours === null ? Number.MAX_SAFE_INTEGER : Math.floor(hours * SEC_PER_HR);
+  const all = { mostSec: secOf(mostHr), ofTripSec: (trip: TripKind) => tripSec(problem, trip) };
+  const own = trailers.map(({ id }) => ({
+    mostSec: secOf(mostTrailerHr),
+    ofTripSec: (trip: TripKind) => (trip.trailer.id === id ? tripSec(problem, trip) : 0),
+  }));
   return {
-    mostSec: Math.floor(problem.mostHr * SEC_PER_HR),
-    keyPerSec,
-    ofTripSec: ({ place, withBase, isOut }) =>
-      Math.round((isOut ? outHr(problem, place, withBase) : awayHr(place, false)) * SEC_PER_HR),
+    keyPerSec: mostHr === null ? 0 : keyPerSec,
+    limits: [all, ...(mostTrailerHr === null ? [] : own)],
   };
+}
+
+/** Of the driver, without what he waits for a load where trailers are swapped. */
+export function tripSec(problem: PlanProblem, { place, withBase, isOut }: TripKind): number {
+  return Math.round((isOut ? outHr(problem, place, withBase) : awayHr(place, false)) * SEC_PER_HR);
 }
 
 /** None, and some times what an hour costs. */

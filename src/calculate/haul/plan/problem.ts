@@ -78,6 +78,8 @@ export type PlanProblem = {
   readonly rates: PlanRates;
   /** The most that all drivers may take together; null where nothing limits it [h]. */
   readonly mostHr: number | null;
+  /** The most that the driver of any one trailer may take, where each keeps his own; null likewise [h]. */
+  readonly mostTrailerHr: number | null;
 };
 
 /** Trips of one kind: with this trailer to this place and back, empty or with base. */

@@ -1,13 +1,7 @@
 import { costsTogether, mostTime, QUARTERS, timePrices } from './groups.ts';
 import type { Plan, PlanProblem } from './problem.ts';
-import {
-  type Greatest,
-  type Sum,
-  type Together,
-  type TripKind,
-  togetherOf,
-  type Weighed,
-} from './together.ts';
+import { type Greatest, type Sum, type Together, togetherOf, type Weighed } from './together.ts';
+import { totalsOf } from './totals.ts';
 
 /*
  * Which sums of a cost that trips have together are looked at. With some of them left out no plan costs
@@ -73,20 +67,13 @@ export function missedBy(
   plan: Plan,
   { sums, isTimed }: Looked,
 ): { readonly key: number; readonly looked: Looked | null } {
-  const trips = tripsOf(problem, plan);
-  const totals = costsTogether(problem).map((cost) =>
-    cost.sums.map((sum) => totalOf(sum, trips, plan.deliveryCount)),
-  );
+  const { sums: totals, sec, trailerSec } = totalsOf(problem, plan);
   const costs = costsTogether(problem).map((cost, index) =>
     missedOf(cost, totals[index] ?? [], sums[index] ?? []),
   );
   const time = mostTime(problem, 0);
-  const sec =
-    time === null
-      ? 0
-      : trips.reduce((sum, { kind, count }) => sum + count * time.ofTripSec(kind), 0) +
-        costs.reduce((sum, { waitSec }) => sum + waitSec, 0);
-  const isLate = time !== null && sec > time.mostSec;
+  const isLate =
+    time?.limits.some(({ mostSec }, index) => ([sec, ...trailerSec][index] ?? 0) > mostSec) ?? false;
   const isAll = !isLate && costs.every(({ added }) => added === null);
   return {
     key: isLate ? Number.POSITIVE_INFINITY : costs.reduce((sum, { key }) => sum + key, 0),
@@ -99,35 +86,11 @@ export function missedBy(
   };
 }
 
-function missedOf({ keyEach, secEach }: Greatest, totals: readonly number[], looked: readonly number[]) {
+function missedOf({ keyEach }: Greatest, totals: readonly number[], looked: readonly number[]) {
   const greatest = Math.max(...totals);
   const seen = Math.max(...looked.map((index) => totals[index] ?? 0));
   return {
     key: keyEach * (greatest - seen),
     added: greatest > seen ? totals.indexOf(greatest) : null,
-    waitSec: secEach * greatest,
   };
-}
-
-type Counted = { readonly kind: TripKind; readonly count: number };
-
-function totalOf({ start, ofTrip, ofDelivery }: Sum, trips: readonly Counted[], deliveries: number): number {
-  return trips.reduce((sum, { kind, count }) => sum + count * ofTrip(kind), start + deliveries * ofDelivery);
-}
-
-function tripsOf({ trailers, places }: PlanProblem, plan: Plan): readonly Counted[] {
-  const counted =
-    (isOut: boolean) =>
-    (trip: Plan['baseTrips'][number]): Counted => {
-      const trailer = trailers.find(({ id }) => id === trip.trailer);
-      const place = places.find(({ id }) => id === trip.place);
-      if (trailer === undefined || place === undefined)
-        throw new RangeError(`no trip on ${trip.trailer} to ${trip.place}`);
-      return { kind: { trailer, place, withBase: trip.withBase, isOut }, count: trip.count };
-    };
-  return [
-    ...plan.byStream.flatMap(({ trips }) => trips.map(counted(true))),
-    ...plan.shared.map((load) => counted(true)({ ...load, count: 1 })),
-    ...plan.baseTrips.map(counted(false)),
-  ];
 }

@@ -7,7 +7,7 @@ import type { PlanPlace, PlanTrailer } from './problem.ts';
  * added once all trips are known. Everything is a whole number, so that sums are exact.
  */
 
-/** What trips add to each of the sums, one group of sums after the other, and their seconds at the end. */
+/** What trips add to each of the sums, one group of sums after the other, and seconds at the end. */
 export type Tally = readonly number[];
 
 /** One trip: out with rubble, or for base alone. */
@@ -35,11 +35,14 @@ export type Sum = {
 /** Some of the sums of a cost, and the part of each that is in the keys of the trips; 1 together. */
 export type Weighed = Greatest & { readonly weights: readonly number[] };
 
-/** The most seconds that all drivers may take, and what a second is priced at in the keys of the trips. */
+/** The most seconds that drivers may take: all of them first, then those of each trailer where each keeps its own. */
 export type MostTime = {
-  readonly mostSec: number;
+  /** What a second of all is priced at in the keys of the trips. */
   readonly keyPerSec: number;
-  readonly ofTripSec: (trip: TripKind) => number;
+  readonly limits: readonly {
+    readonly mostSec: number;
+    readonly ofTripSec: (trip: TripKind) => number;
+  }[];
 };
 
 export type Share = { readonly key: number; readonly tally: Tally };
@@ -70,39 +73,51 @@ export function togetherOf(costs: readonly Weighed[], time: MostTime | null): To
       (sec, { secEach, sums }) => sec + secEach * sums.reduce((all, sum) => all + ofSum(sum), 0),
       0,
     );
-  const share = (ofSum: (sum: Sum) => number, ownSec: number): Share => {
-    const sec = ownSec + singleSec(ofSum);
+  const share = (ofSum: (sum: Sum) => number, ownSec: readonly number[]): Share => {
+    const sec = ownSec.map((one, index) => (index === 0 ? one + singleSec(ofSum) : one));
     return {
       key: costs.reduce(
         (key, cost) => key + cost.keyEach * weightedOf(cost, ofSum),
-        time === null ? 0 : time.keyPerSec * sec,
+        time === null ? 0 : time.keyPerSec * (sec[0] ?? 0),
       ),
-      tally: [...tallied.flatMap(({ sums }) => sums.map(ofSum)), ...(time === null ? [] : [sec])],
+      tally: [...tallied.flatMap(({ sums }) => sums.map(ofSum)), ...sec],
     };
   };
-  const left = time && { ...time, mostSec: time.mostSec - singleSec(({ start }) => start) };
+  const secOf = (trip: TripKind) =>
+    time === null ? [] : time.limits.map(({ ofTripSec }) => ofTripSec(trip));
+  const noSec = time === null ? [] : time.limits.map(() => 0);
+  const mostSec = (time?.limits ?? []).map((limit, index) =>
+    index === 0 ? limit.mostSec - singleSec(({ start }) => start) : limit.mostSec,
+  );
+  const keyPerSec = time?.keyPerSec ?? 0;
   const startKey = costs.reduce(
     (key, cost) => key + cost.keyEach * weightedOf(cost, ({ start }) => start),
-    left === null ? 0 : -left.keyPerSec * left.mostSec,
+    -keyPerSec * (mostSec[0] ?? 0),
   );
+  const weighing = { costs: tallied, keyPerSec, mostSec };
   return {
-    none: share(() => 0, 0).tally,
-    ofTrip: (trip) => share(({ ofTrip }) => ofTrip(trip), time === null ? 0 : time.ofTripSec(trip)),
-    ofDelivery: share(({ ofDelivery }) => ofDelivery, 0),
+    none: share(() => 0, noSec).tally,
+    ofTrip: (trip) => share(({ ofTrip }) => ofTrip(trip), secOf(trip)),
+    ofDelivery: share(({ ofDelivery }) => ofDelivery, noSec),
     startKey,
-    restKey: (tally) => (tally.length === 0 ? 0 : restKeyOf(tally, tallied, left)),
-    headStartKey: (tally, other) =>
-      tally.length === 0 ? 0 : headStartOf(tally, other, { costs: tallied, time: left }),
+    restKey: (tally) => (tally.length === 0 ? 0 : restKeyOf(tally, weighing)),
+    headStartKey: (tally, other) => (tally.length === 0 ? 0 : headStartOf(tally, other, weighing)),
   };
 }
+
+type Weighing = {
+  readonly costs: readonly Weighed[];
+  readonly keyPerSec: number;
+  /** All drivers first; none where nothing limits them. */
+  readonly mostSec: readonly number[];
+};
 
 function weightedOf({ sums, weights }: Weighed, ofSum: (sum: Sum) => number): number {
   return sums.reduce((all, sum, index) => all + (weights[index] ?? 0) * ofSum(sum), 0);
 }
 
-function restKeyOf(tally: Tally, costs: readonly Weighed[], time: MostTime | null): number {
-  const ownSec = time === null ? 0 : (tally.at(-1) ?? 0);
-  let [key, sec, at] = [0, ownSec, 0];
+function restKeyOf(tally: Tally, { costs, keyPerSec, mostSec }: Weighing): number {
+  let [key, waitSec, at] = [0, 0, 0];
   for (const { keyEach, secEach, sums, weights } of costs) {
     let [greatest, weighted] = [Number.NEGATIVE_INFINITY, 0];
     for (const [index, { start }] of sums.entries()) {
@@ -112,20 +127,20 @@ function restKeyOf(tally: Tally, costs: readonly Weighed[], time: MostTime | nul
       at += 1;
     }
     key += keyEach * (greatest - weighted);
-    sec += secEach * greatest;
+    waitSec += secEach * greatest;
   }
-  if (time === null) return key;
-  return sec > time.mostSec ? Number.POSITIVE_INFINITY : key + time.keyPerSec * (time.mostSec - ownSec);
+  for (const [index, most] of mostSec.entries()) {
+    const sec = tally[at + index] ?? 0;
+    if (sec + (index === 0 ? waitSec : 0) > most) return Number.POSITIVE_INFINITY;
+    if (index === 0) key += keyPerSec * (most - sec);
+  }
+  return key;
 }
 
 /** Written as loops: it runs for every pair of ways. */
-function headStartOf(
-  tally: Tally,
-  other: Tally,
-  { costs, time }: { readonly costs: readonly Weighed[]; readonly time: MostTime | null },
-): number {
+function headStartOf(tally: Tally, other: Tally, { costs, keyPerSec, mostSec }: Weighing): number {
   let key = 0;
-  let sec = 0;
+  let waitSec = 0;
   let at = 0;
   for (const { keyEach, secEach, weights } of costs) {
     let greatest = Number.NEGATIVE_INFINITY;
@@ -137,9 +152,12 @@ function headStartOf(
       at += 1;
     }
     key += keyEach * (greatest - weighted);
-    sec += secEach * greatest;
+    waitSec += secEach * greatest;
   }
-  if (time === null) return key;
-  const moreSec = (tally[at] ?? 0) - (other[at] ?? 0);
-  return moreSec + sec > 0 ? Number.POSITIVE_INFINITY : key - time.keyPerSec * moreSec;
+  for (let index = 0; index < mostSec.length; index += 1) {
+    const moreSec = (tally[at + index] ?? 0) - (other[at + index] ?? 0);
+    if (moreSec + (index === 0 ? waitSec : 0) > 0) return Number.POSITIVE_INFINITY;
+    if (index === 0) key -= keyPerSec * moreSec;
+  }
+  return key;
 }

@@ -67,6 +67,7 @@ export function aProblem(changed: Partial<PlanProblem>): PlanProblem {
       driverCount: 1,
     },
     mostHr: null,
+    mostTrailerHr: null,
     ...changed,
   };
 }

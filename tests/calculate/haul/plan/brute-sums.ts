@@ -23,6 +23,8 @@ export type Held = {
 /** Some of a plan. */
 export type Some = Least & {
   readonly hours: number;
+  /** On each trailer. */
+  readonly trailerHr: readonly number[];
   /** Loads out, by trailer. */
   readonly outs: readonly number[];
   /** Trips back with base, by trailer and place. */
@@ -83,6 +85,7 @@ export function nothing({ trailers, places }: PlanProblem): Some {
     costUsd: 0,
     tripCount: 0,
     hours: 0,
+    trailerHr: outs,
     outs,
     backs: outs.flatMap(() => places.map(() => 0)),
     restLb: 0,
@@ -103,6 +106,9 @@ export function drivenOut(
     costUsd: left.gateUsd + drivenUsd(problem, hours, miles),
     tripCount: loads.length,
     hours,
+    trailerHr: trailers.map(({ id }) =>
+      loads.reduce((sum, load) => sum + (load.trailer.id === id ? outHr(problem, load) : 0), 0),
+    ),
     outs: trailers.map(({ id }) => count(({ trailer }) => trailer.id === id)),
     backs: trailers.flatMap((one) =>
       places.map((to) =>
@@ -120,6 +126,7 @@ export function sumOf(one: Some, other: Some): Some {
     costUsd: one.costUsd + other.costUsd,
     tripCount: one.tripCount + other.tripCount,
     hours: one.hours + other.hours,
+    trailerHr: sums(one.trailerHr, other.trailerHr),
     outs: sums(one.outs, other.outs),
     backs: sums(one.backs, other.backs),
     restLb: one.restLb + other.restLb,
@@ -127,12 +134,16 @@ export function sumOf(one: Some, other: Some): Some {
 }
 
 /** Of those that differ in nothing that counts later, the least. */
-export function leastOfEach({ rates, mostHr }: PlanProblem, all: readonly Some[]): readonly Some[] {
+export function leastOfEach(
+  { rates, mostHr, mostTrailerHr }: PlanProblem,
+  all: readonly Some[],
+): readonly Some[] {
   const byKey = new Map<string, Some>();
   for (const some of all) {
     const outs = rates.swapHr === null ? '' : some.outs.join();
-    const hours = mostHr === null ? '' : some.hours.toFixed(5);
-    const key = `${some.backs.join()} ${outs} ${hours} ${some.restLb.toFixed(3)}`;
+    const all = mostHr === null ? '' : some.hours.toFixed(5);
+    const own = mostTrailerHr === null ? '' : some.trailerHr.map((hours) => hours.toFixed(5)).join();
+    const key = `${some.backs.join()} ${outs} ${all} ${own} ${some.restLb.toFixed(3)}`;
     const known = byKey.get(key);
     if (known === undefined || isLess(some, known)) byKey.set(key, some);
   }

@@ -11,12 +11,19 @@ export function wholeOf(
   fetches: readonly Load[],
   deliveries: number,
 ): readonly Least[] {
-  const { base, mostHr } = problem;
+  const { base, mostHr, mostTrailerHr, trailers } = problem;
   const sparedOfAllHr = sparedHr(problem) * (some.tripCount - waitedFor(some.outs));
   const fetchedHr = fetches.reduce((sum, { place }) => sum + fetchHr(place), 0);
   const fetchedMi = fetches.reduce((sum, { place }) => sum + 2 * place.distanceMi, 0);
   const hours = some.hours - sparedOfAllHr + fetchedHr;
   if (mostHr !== null && hours > mostHr + 1e-7) return [];
+  const fetchedOnHr = (id: string) =>
+    fetches.reduce((sum, { trailer, place }) => sum + (trailer.id === id ? fetchHr(place) : 0), 0);
+  const isOver = trailers.some(
+    ({ id }, index) =>
+      mostTrailerHr !== null && (some.trailerHr[index] ?? 0) + fetchedOnHr(id) > mostTrailerHr + 1e-7,
+  );
+  if (isOver) return [];
   const baseUsd = base === null ? 0 : boughtUsd(problem, base, { some, fetches, deliveries });
   return [
     {

@@ -133,7 +133,8 @@ export function smallProblem(wanted: Wanted): fc.Arbitrary<PlanProblem> {
           truckUsdPerMi: perHr ? 0 : 0.9,
           ...driven,
         },
-        mostHr,
+        mostHr: driven.driverCount > 1 ? null : mostHr,
+        mostTrailerHr: driven.driverCount > 1 ? mostHr : null,
       };
     });
 }
