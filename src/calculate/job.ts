@@ -808,6 +808,8 @@ export type Company = {
   readonly loadingHr: number;
   /** Dropping one trailer and taking another that is full; null where the truck waits while it is loaded. */
   readonly swapHr: number | null;
+  /** Where machines come from that ride on the trailers; null where nobody said, and none does. */
+  readonly yard: { readonly distanceMi: number; readonly driveHr: number; readonly tieDownHr: number } | null;
   readonly places: Readonly<Record<string, DumpPlace>>;
   readonly suppliers: Suppliers;
   readonly forms: {

@@ -11,7 +11,7 @@ import { calcFlights } from './flights/index.ts';
 import { calcForms } from './forms/index.ts';
 import { calcGrades } from './grades/index.ts';
 import { calcHaul, type HaulResult, type WorkingDay } from './haul/index.ts';
-import type { Job, TapedShape } from './job.ts';
+import type { Job, Site, TapedShape } from './job.ts';
 import { calcJoints } from './joints/index.ts';
 import { calcLayout } from './layout/index.ts';
 import { calcLevels } from './levels/index.ts';
@@ -63,6 +63,7 @@ export function newTopics() {
     trailersOf: remember(trailersOf),
     tapeLimits: remember((limits: TapeLimits) => limits),
     hauled: remember(hauled),
+    brokenBy: remember(brokenBy),
     workingDay: remember((day: WorkingDay) => day),
   };
 }
@@ -89,6 +90,15 @@ function shapesById(parts: ReturnType<typeof shapeParts>): Readonly<Record<strin
       return [id, { id, label, shape: parts[`${id}.shape`] as TapedShape }];
     }),
   );
+}
+
+/** Old steps are broken with the breaker. */
+function brokenBy({ existing, hollow, oldSteps }: Pick<Site, 'existing' | 'hollow' | 'oldSteps'>) {
+  const ways = new Set(
+    [...Object.values(existing), ...Object.values(hollow)].map(({ breakOut }) => breakOut),
+  );
+  if (Object.keys(oldSteps).length > 0) ways.add('breaker');
+  return [...ways].sort();
 }
 
 function hauled({ total, working }: Pick<HaulResult['figures'], 'total' | 'working'>): WorkFigures['haul'] {

@@ -165,6 +165,10 @@ export function calcWork(job: Job, topics: Topics) {
       lengthHr: company.labor.dayHr,
     }),
     haulByOn: plan.haulByOn,
+    yard: company.yard,
+    machines: company.machines,
+    production: company.production,
+    brokenBy: topics.brokenBy(site),
     laborUsdPerHr,
   });
   const { supply } = concrete.data;

@@ -2,7 +2,7 @@ import type { Company, MethodTask, ProductionRow, TaskId } from '../calculate/jo
 import type { CompanySections, PricingSection, ProductionSection } from '../read/index.ts';
 import { SHIPPED } from './constants.ts';
 import { placesOf } from './dump-places.ts';
-import { formsOf, machinesOf, towVehicleOf, trailersOf } from './equipment.ts';
+import { formsOf, machinesOf, towVehicleOf, trailersOf, yardOf } from './equipment.ts';
 import { inCoreUnit, inCoreUnitOrNull, mapThings } from './quantity.ts';
 import { suppliersOf } from './suppliers.ts';
 
@@ -31,6 +31,7 @@ export function companyOf(input: CompanySections): Company {
     loadReserveLb: inCoreUnit(input['load-reserve']),
     loadingHr: inCoreUnit(input['loading-time']),
     swapHr: inCoreUnitOrNull(input['swap-time']),
+    yard: yardOf(input.yard),
     places: placesOf(input.places),
     suppliers: suppliersOf(input.suppliers),
     forms: formsOf(input.forms),

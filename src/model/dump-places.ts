@@ -1,12 +1,11 @@
 import type { DumpPlace } from '../calculate/job.ts';
 import type { PlacesSection } from '../read/index.ts';
-import { ftPerMi, inPerFt, multiplyR, type TimeOfDay } from '../units/index.ts';
+import type { TimeOfDay } from '../units/index.ts';
 import { SHIPPED } from './constants.ts';
-import { inCoreUnit, inUnitOf, mapThings } from './quantity.ts';
+import { inCoreUnit, inPerMi, inUnitOf, mapThings } from './quantity.ts';
 
 type PlaceInput = PlacesSection[string];
 
-const inPerMi = multiplyR(inPerFt, ftPerMi);
 const MIN_PER_HR = 60;
 
 const WEEKDAY = {

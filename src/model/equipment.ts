@@ -1,8 +1,14 @@
 import type { Company, Machine, TowVehicle, Trailer } from '../calculate/job.ts';
-import type { FormsSection, MachinesSection, TowVehicleSection, TrailersSection } from '../read/index.ts';
+import type {
+  FormsSection,
+  MachinesSection,
+  TowVehicleSection,
+  TrailersSection,
+  YardSection,
+} from '../read/index.ts';
 import { mToFt, type Pace, rationalToNumber } from '../units/index.ts';
 import { SHIPPED } from './constants.ts';
-import { inCoreUnit, inCoreUnitOrNull, mapThings } from './quantity.ts';
+import { inCoreUnit, inCoreUnitOrNull, inPerMi, inUnitOf, mapThings } from './quantity.ts';
 
 export function machinesOf(input: MachinesSection): Readonly<Record<string, Machine>> {
   return mapThings(input, (id, machine) => ({
@@ -60,6 +66,16 @@ export function towVehicleOf(input: TowVehicleSection): TowVehicle {
     hitchRatingLb: inCoreUnit(input['hitch-rating']),
     cost: input.cost,
   };
+}
+
+export function yardOf(input: YardSection | undefined): Company['yard'] {
+  return input === undefined
+    ? null
+    : {
+        distanceMi: inUnitOf(input.distance, inPerMi),
+        driveHr: inCoreUnit(input.drive),
+        tieDownHr: inCoreUnit(input['tie-down']),
+      };
 }
 
 export function formsOf(input: FormsSection): Company['forms'] {

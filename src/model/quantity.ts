@@ -1,5 +1,8 @@
 import {
   divideR,
+  ftPerMi,
+  inPerFt,
+  multiplyR,
   type Quantity,
   type Rational,
   rational,
@@ -11,6 +14,9 @@ import {
 export function inCoreUnit(quantity: Quantity): number {
   return rationalToNumber(quantity.value);
 }
+
+/** Base units of length in a mile. */
+export const inPerMi = multiplyR(inPerFt, ftPerMi);
 
 /** A measured value in a unit of so many base units, divided exactly before it becomes a double. */
 export function inUnitOf(quantity: Quantity, baseUnits: Rational): number {

@@ -147,6 +147,12 @@ export type ProblemParts = WithoutUnit &
       readonly count: number;
     };
     readonly 'no-sealant': Nothing;
+    readonly 'machine-on-no-trailer': {
+      readonly machine: string;
+      readonly weight: string;
+      readonly length: string;
+      readonly trailers: string;
+    };
     readonly 'haul-not-in-time': {
       readonly haulBy: string;
       readonly days: string;

@@ -87,6 +87,7 @@ const THINGS = [
   'suppliers',
   'concrete-supplier',
   'bag-supplier',
+  'yard',
   'base-sold',
   'base-supplier',
   'geotextile-supplier',

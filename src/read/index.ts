@@ -11,6 +11,7 @@ export type {
   MachinesSection,
   TowVehicleSection,
   TrailersSection,
+  YardSection,
 } from './schema/equipment.ts';
 export type { HeightsSection, LevelNoteInput } from './schema/heights.ts';
 export type { BendInput, OutlineInput, SimpleBaseInput, StripInput } from './schema/outline.ts';

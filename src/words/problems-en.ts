@@ -89,6 +89,7 @@ const THING: Readonly<Record<Thing, string>> = {
   suppliers: 'the section "suppliers"',
   'concrete-supplier': 'a concrete supplier',
   'bag-supplier': 'a supplier of bags',
+  yard: 'the yard',
   'base-sold': 'base that a place sells',
   'base-supplier': 'a supplier of base',
   'geotextile-supplier': 'a supplier of fabric',
@@ -342,6 +343,8 @@ const texts: ProblemTexts = {
     list === 'crew'
       ? `${drivers} drivers, but the crew is ${count}: each driver is one of the crew. Name more people or fewer drivers.`
       : `${drivers} drivers, but trailers that come: ${count}. Each driver pulls one of his own; name more trailers or fewer drivers.`,
+  'machine-on-no-trailer': ({ machine, weight, length: long, trailers }) =>
+    `No trailer that comes carries ${machine}, ${weight} and ${long} long. They carry at most, with boxes so long: ${trailers}. Bring another trailer, or take yard away where the machine comes another way.`,
   'haul-not-in-time': ({ haulBy, days, trips, lastOn, perDay }) =>
     `Not all is hauled by ${haulBy}: of the quickest plan, ${trips} trips, the last one is driven on ${lastOn}. Working days until then: ${days}. Trips that a day has room for, by opening hours and loading: ${perDay}. Give it more days, or another driver with a trailer.`,
   'haul-by-before-start': ({ startsOn }) =>

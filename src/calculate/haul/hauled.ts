@@ -8,6 +8,7 @@ import type { HaulBaseFigures } from './base-figures.ts';
 import type { ChalkSteps } from './chalk-steps.ts';
 import type { HaulRates } from './cost-figures.ts';
 import type { HaulLoad } from './load-table.ts';
+import type { MachineFigures } from './machine-figures.ts';
 import type { Plan } from './plan/index.ts';
 import { type ReChalk, type ReChalkFigures, reChalk } from './re-chalk.ts';
 import type { HauledThing } from './split.ts';
@@ -134,20 +135,28 @@ function slabsOf(
   );
 }
 
-/** Debris and base together, with what a driver waits who swaps trailers. */
+/** Debris and base together, with what a driver waits who swaps trailers, and machines that ride. */
 export function totalsOf(
   ways: Readonly<Record<string, WayFigures>>,
   base: HaulBaseFigures,
-  swapped: SwapFigures | null,
+  besides: {
+    readonly swapped: SwapFigures | null;
+    readonly machines: Readonly<Record<string, MachineFigures>>;
+  },
 ) {
-  const waitingHr = swapped === null ? {} : { waiting: swapped.hours };
+  const { swapped, machines } = besides;
+  const more = {
+    trips: {},
+    hours: { ...(swapped === null ? {} : { waiting: swapped.hours }), ...pick(machines, 'hours') },
+    miles: pick(machines, 'miles'),
+  };
   const sum = (
     name: 'trips' | 'hours' | 'miles',
     own: Figure,
     shown: Omit<Parameters<typeof sumFigure>[0], 'parts'>,
   ) =>
     sumFigure({
-      parts: { ...pick(ways, name), base: own, ...(name === 'hours' ? waitingHr : {}) },
+      parts: { ...pick(ways, name), base: own, ...more[name] },
       ...shown,
     });
   const ofWays = (name: 'fees' | 'cost') =>
@@ -161,6 +170,10 @@ export function totalsOf(
       ...ofWays('cost'),
       { key: inputKey('cost', 'base', 'Usd'), input: base.cost },
       ...(swapped === null ? [] : [{ key: inputKey('cost', 'waiting', 'Usd'), input: swapped.cost }]),
+      ...Object.entries(machines).map(([id, { cost }]) => ({
+        key: inputKey('cost', id, 'Usd'),
+        input: cost,
+      })),
     ]),
   };
 }

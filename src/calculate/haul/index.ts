@@ -2,7 +2,7 @@ import type { CoreProblem } from '../../problems/index.ts';
 import { weekdayOf } from '../../units/index.ts';
 import type { BaseResult } from '../base/index.ts';
 import type { Figure } from '../figure.ts';
-import type { BaseSupplier, DumpPlace, Stream, TowVehicle, Trailer } from '../job.ts';
+import type { BaseSupplier, BreakOut, Company, DumpPlace, Stream, TowVehicle, Trailer } from '../job.ts';
 import type { OutlineResult } from '../outline/index.ts';
 import { thingNamed } from '../parts.ts';
 import { STREAMS, type TearOutResult } from '../tear-out/index.ts';
@@ -15,6 +15,9 @@ import { type DrivenTrip, drivenTrips } from './driven.ts';
 import { baseFrom, type ReChalkTree, reChalked, streamsOf, thingsOf, totalsOf, waysOf } from './hauled.ts';
 import { inTime } from './in-time.ts';
 import { type HaulLoad, loadTable } from './load-table.ts';
+import type { MachineFigures } from './machine-figures.ts';
+import { legsHr, type MachineLeg, ridingMachines, type Yard } from './machine-legs.ts';
+import { machinesOf } from './machines.ts';
 import { driverCount, type Plan, type PlanProblem, swapSavesHr } from './plan/index.ts';
 import { planProblem } from './plan-problem.ts';
 import { haulProblems } from './problems.ts';
@@ -39,6 +42,7 @@ export {
   weightOfVolumeLb,
 } from './load-count.ts';
 export type { HaulLoad } from './load-table.ts';
+export type { MachineLeg } from './machine-legs.ts';
 export { pieceFits } from './piece.ts';
 export { type ReChalkFigures, type ReChalkRow, thicknessOffsetsIn } from './re-chalk.ts';
 export { type ScheduledTrip, type TripTimes, tripTimes, type WorkingDay } from './schedule.ts';
@@ -68,6 +72,8 @@ export type HaulFigures = {
   /** By existing thing, by the trailer it rides on, then by thickness. */
   readonly 're-chalk': ReChalkTree;
   readonly base: HaulBaseFigures;
+  /** By machine that rides on a trailer; only where one does. */
+  readonly machines?: Readonly<Record<string, MachineFigures>>;
   /** Only where something is hauled. */
   readonly working?: WorkingFigures;
   /** Debris and base together; what a supplier asks for a delivery is not in it. */
@@ -96,6 +102,8 @@ export type HaulData = {
   >;
   /** Every trip in driving order, debris first: when it is driven. */
   readonly trips: readonly DrivenTrip[];
+  /** Machines on their trailers, to the job and back. */
+  readonly legs: readonly MachineLeg[];
   /** Where base is fetched and on what; empty where all is delivered or none is laid. */
   readonly baseFrom: readonly { readonly trailer: string; readonly place: string }[];
   /** Of base, by the supplier [lb]. */
@@ -122,6 +130,11 @@ export type HaulInput = {
   readonly loadingHr: number;
   readonly swapHr: number | null;
   readonly driverCount: number;
+  readonly yard: Yard | null;
+  readonly machines: Company['machines'];
+  readonly production: Company['production'];
+  /** How what goes is broken out, each way once. */
+  readonly brokenBy: readonly BreakOut[];
   readonly places: Readonly<Record<string, DumpPlace>>;
   readonly day: WorkingDay;
   /** By when all is to be hauled; null where nobody said. */
@@ -172,13 +185,15 @@ export function calcHaul(input: HaulInput): HaulResult {
     rates,
   });
   const byId = Object.fromEntries(usable.map((one) => [one.trailer.id, one]));
+  const riding = ridingMachines({ ...input, isDug: input.tearOut.streams.soil !== undefined });
   const trucks = trucksOf(allTime, input);
+  const day = dayAfter(riding.length, input);
   const drivenBy = (some: Plan) => {
     const setting = { problem: allTime, trailers: byId, places: input.places };
     const loads = loadTable(some, { ...setting, thingsOf: (stream) => thingsOf(input.cargo, stream) });
-    return { loads, ...drivenTrips(loads, some, { ...input, trucks }) };
+    return { loads, ...drivenTrips(loads, some, { ...input, day, trucks }) };
   };
-  const { problem, plan, problems: lateProblems } = inTime(allTime, { ...input, trucks, drivenBy });
+  const { problem, plan, problems: lateProblems } = inTime(allTime, { ...input, day, trucks, drivenBy });
   const driven = drivenBy(plan ?? NOTHING);
   const { loads } = driven;
   const laden = { ...input, loads, trailers: byId };
@@ -189,6 +204,7 @@ export function calcHaul(input: HaulInput): HaulResult {
     plan === null ? { ...problem, base: null } : problem,
     loads.filter(({ returns }) => returns === 'base'),
   );
+  const machines = machinesOf(riding, { ...input, rates, trailers: byId, loads, trips: driven.trips });
   const working = workingFigures({ problem, loads, places: input.places, rates });
   const ways = waysOf(laden, { rates, working });
   const base = haulBaseFigures({
@@ -209,7 +225,8 @@ export function calcHaul(input: HaulInput): HaulResult {
       're-chalk': chalked.figures,
       base,
       ...(working === null ? {} : { working }),
-      total: totalsOf(ways, base, working?.swapped ?? null),
+      ...(machines.carried.length === 0 ? {} : { machines: machines.figures }),
+      total: totalsOf(ways, base, { swapped: working?.swapped ?? null, machines: machines.figures }),
     },
     data: {
       loads,
@@ -217,6 +234,7 @@ export function calcHaul(input: HaulInput): HaulResult {
       limitedBy: streams.limitedBy,
       reChalk: chalked.rows,
       trips: driven.trips,
+      legs: machines.legs,
       baseFrom: baseFrom(loads, plan ?? NOTHING),
       deliveredLb: brought.deliveredLb,
       planned: plan === null ? null : { problem, plan },
@@ -226,8 +244,14 @@ export function calcHaul(input: HaulInput): HaulResult {
       ...haulProblems(present, input),
       ...driven.problems,
       ...lateProblems,
+      ...machines.problems,
     ],
   };
+}
+
+/** Nothing is loaded before the machines are there. */
+function dayAfter(count: number, { day, yard }: Pick<HaulInput, 'day' | 'yard'>): WorkingDay {
+  return yard === null || count === 0 ? day : { ...day, firstFreeHr: day.startsHr + legsHr(count, yard) };
 }
 
 function trucksOf(problem: PlanProblem, { swapHr }: Pick<HaulInput, 'swapHr'>): Trucks {

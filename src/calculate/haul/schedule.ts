@@ -25,6 +25,8 @@ export type WorkingDay = {
   readonly firstOn: string;
   readonly startsHr: number;
   readonly lengthHr: number;
+  /** On the first day nothing is loaded before this, where machines have to come first; else as on others [h]. */
+  readonly firstFreeHr?: number;
 };
 
 /** Who drives, with one loader. */
@@ -78,7 +80,13 @@ export function tripTimes(
 
 type Setting = { readonly day: WorkingDay; readonly trucks: Trucks };
 
-function morning(on: string, { startsHr }: WorkingDay, hitched: readonly (string | null)[]): State {
+/** When loading may start on a day. */
+function startOn(on: string, { firstOn, firstFreeHr, startsHr }: WorkingDay): number {
+  return on === firstOn ? (firstFreeHr ?? startsHr) : startsHr;
+}
+
+function morning(on: string, day: WorkingDay, hitched: readonly (string | null)[]): State {
+  const startsHr = startOn(on, day);
   const trucks = hitched.map((trailer) => ({ freeHr: startsHr, trailer }));
   return { on, trucks, loaderFreeHr: startsHr, droppedHr: {} };
 }
@@ -116,7 +124,7 @@ function isHitched({ trailer }: ScheduledTrip, { trucks }: State): boolean {
 
 /** A trailer that stands there is filled as soon as the loader is free. */
 function fillFromHr({ trailer }: ScheduledTrip, state: State, day: WorkingDay): number {
-  return Math.max(state.loaderFreeHr, state.droppedHr[trailer] ?? day.startsHr);
+  return Math.max(state.loaderFreeHr, state.droppedHr[trailer] ?? startOn(state.on, day));
 }
 
 function drive(trip: ScheduledTrip, state: State, setting: Setting, isFilled = false): Driven {

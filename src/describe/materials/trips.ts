@@ -1,6 +1,6 @@
 import type { Decimal } from 'decimal.js';
 import { num } from '../../calculate/figure.ts';
-import { loaderSets, type WorkingFigures } from '../../calculate/haul/index.ts';
+import { loaderSets, type MachineLeg, type WorkingFigures } from '../../calculate/haul/index.ts';
 import type { JobResults } from '../../calculate/index.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import { formatMoney } from '../../units/index.ts';
@@ -26,7 +26,34 @@ type TripRow = {
   readonly fee: string;
 };
 
-function tripRows({ job, results, show, words }: Made): readonly TripRow[] {
+function tripRows(made: Made): readonly TripRow[] {
+  return [...legRows(made, 'to-job'), ...drivenRows(made), ...legRows(made, 'to-yard')];
+}
+
+/** A machine on its trailer. */
+function legRows({ job, results, words }: Made, asked: MachineLeg['way']): readonly TripRow[] {
+  const say = words.materials.trips;
+  const clock = (timeHr: number) => clockWords(timeHr, job.unitSystem, words);
+  return results.haul.data.legs
+    .filter(({ way }) => way === asked)
+    .map(({ machine, trailer, way, times }) => {
+      const { label } = thingNamed(job.company.machines, machine, 'machine');
+      return {
+        day: times === null ? say.whenDone : showDate(times.on, words.common),
+        load: '',
+        trailer: thingNamed(job.company.trailers, trailer, 'trailer').label,
+        place: way === 'to-job' ? say.toJob(label) : say.toYard(label),
+        starts: '',
+        leaves: times === null ? '' : clock(times.leavesHr),
+        arrives: times === null ? '' : clock(times.arrivesHr),
+        back: '',
+        feeUsd: null,
+        fee: '',
+      };
+    });
+}
+
+function drivenRows({ job, results, show, words }: Made): readonly TripRow[] {
   const say = words.materials.trips;
   const clock = (timeHr: number) => clockWords(timeHr, job.unitSystem, words);
   const numberOf = (name: string) => results.haul.data.loads.findIndex((load) => load.name === name) + 1;

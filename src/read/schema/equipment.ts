@@ -119,6 +119,21 @@ export const swapTimeSection = lazily(() =>
   ),
 );
 
+export const yardSection = lazily(() =>
+  thing('yard', {
+    distance: length({ ...FROM_ZERO, most: '500 mi' }, 'One way to the job.', '8 mi'),
+    drive: duration({ ...FROM_ZERO, most: '24 h' }, 'One way to the job.', '20 min'),
+    'tie-down': duration(
+      { ...FROM_ZERO, most: '4 h' },
+      'Loading a machine and tying it down, or taking it off.',
+      '15 min',
+    ),
+  }).meta({
+    description:
+      'Where machines come from that ride on the trailers of a job: those that break out, load or dig and say how they are tied down.',
+  }),
+);
+
 const formStrip = () =>
   thing('form-strip', {
     thickness: length({ ...ABOVE_ZERO, most: '3/4 in' }, 'How thick it is.', '1/4 in'),
@@ -230,4 +245,5 @@ export type TrailersSection = z.output<ReturnType<typeof trailersSection>>;
 export type TowVehicleSection = z.output<ReturnType<typeof towVehicleSection>>;
 export type FormsSection = z.output<ReturnType<typeof formsSection>>;
 export type AllowancesSection = z.output<ReturnType<typeof allowancesSection>>;
+export type YardSection = z.output<ReturnType<typeof yardSection>>;
 export type SafetySection = z.output<ReturnType<typeof safetySection>>;

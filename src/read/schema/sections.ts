@@ -19,6 +19,8 @@ import {
   type TrailersSection,
   towVehicleSection,
   trailersSection,
+  type YardSection,
+  yardSection,
 } from './equipment.ts';
 import { type HeightsSection, heightsSection } from './heights.ts';
 import { type JobSection, jobSection } from './job.ts';
@@ -55,6 +57,7 @@ export type CompanySections = {
   readonly 'load-reserve': Quantity<'weight'>;
   readonly 'loading-time': Quantity<'duration'>;
   readonly 'swap-time': Quantity<'duration'> | undefined;
+  readonly yard: YardSection | undefined;
   readonly forms: FormsSection;
   readonly places: PlacesSection;
   readonly suppliers: SuppliersSection;
@@ -92,6 +95,7 @@ export const COMPANY_SECTIONS: { readonly [K in keyof CompanySections]: Section 
   'load-reserve': required(loadReserveSection),
   'loading-time': required(loadingTimeSection),
   'swap-time': optional(swapTimeSection),
+  yard: optional(yardSection),
   forms: required(formsSection),
   places: required(placesSection),
   suppliers: required(suppliersSection),

@@ -109,6 +109,9 @@ export const materials = {
     fee: 'Fee',
     total: 'Together',
     baseOnly: 'base alone',
+    toJob: (machine: string) => `Bring the machine from the yard, tied down: ${machine}`,
+    toYard: (machine: string) => `Take the machine back to the yard: ${machine}`,
+    whenDone: 'When its work is done',
   },
   why: {
     caption: 'Why these trips',

@@ -140,6 +140,9 @@ export function aBaseSupplier(changed: Partial<BaseSupplier> = {}): BaseSupplier
   };
 }
 
+/** Nobody is asked for a pace where no machine rides. */
+const NO_PACES = {} as HaulInput['production'];
+
 /** Things by their ids, in the order given. */
 export function byId<T extends { readonly id: string }>(things: readonly T[]): Readonly<Record<string, T>> {
   return Object.fromEntries(things.map((thing) => [thing.id, thing]));
@@ -200,6 +203,10 @@ export function haul(
       | 'swapHr'
       | 'driverCount'
       | 'haulByOn'
+      | 'yard'
+      | 'machines'
+      | 'production'
+      | 'brokenBy'
       | 'chalk'
     >
   > = {},
@@ -223,6 +230,10 @@ export function haul(
     driverCount: made.driverCount ?? 1,
     places: byId(places),
     haulByOn: made.haulByOn ?? null,
+    yard: made.yard ?? null,
+    machines: made.machines ?? {},
+    production: made.production ?? NO_PACES,
+    brokenBy: made.brokenBy ?? ['breaker'],
     day: made.day ?? { firstOn: '2026-05-04', startsHr: 7, lengthHr: 8 },
     laborUsdPerHr: figure({
       value: new Usd(30),
