@@ -252,6 +252,7 @@ export type MaterialsView = {
   readonly places: TableView | null;
   readonly streams: TableView | null;
   readonly fleet: TableView | null;
+  readonly fleetNotes: readonly string[];
   readonly tieDowns: { readonly table: TableView; readonly note: string } | null;
   readonly base: { readonly heading: string; readonly facts: readonly FactView[] } | null;
   readonly concrete: {

@@ -628,6 +628,7 @@ export function aMaterials(paper: FrameView['paper'] = 'letter'): MaterialsView 
       [['Clean concrete', 'Recycling yard', '36.52', '$657.36']],
     ),
     fleet: aTable('Trucks', ['Truck', '>Payload, lb', '>Trips'], [['Dump trailer', '7,000', '11']]),
+    fleetNotes: ['A note on the fleet'],
     tieDowns: {
       table: aTable('On the trailer', ['Machine', '>Straps'], [['Loader', '2']]),
       note: 'Each strap counts half of its limit.',

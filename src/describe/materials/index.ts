@@ -8,7 +8,7 @@ import type { MaterialsView, SpreadsheetView } from '../views.ts';
 import { concreteView } from './concrete.ts';
 import { fleetSheet, fleetTable } from './fleet.ts';
 import { formsSheet, formsTable } from './forms.ts';
-import { baseFacts, loadNotes, loadsTable } from './loads.ts';
+import { baseFacts, fleetNotes, loadNotes, loadsTable } from './loads.ts';
 import { loadsSpreadsheet } from './loads-spreadsheet.ts';
 import { placesTable } from './places.ts';
 import { shoppingSheet, shoppingView } from './shopping.ts';
@@ -30,6 +30,7 @@ export function describeMaterials(job: Job, results: JobResults, words: Words): 
     places: placesTable(made),
     streams: streamsTable(made),
     fleet: fleetTable(made),
+    fleetNotes: fleetNotes(made),
     tieDowns: tieDownsView(made),
     base: baseFacts(made),
     concrete: concreteView(made),

@@ -70,7 +70,7 @@ function loadColumns({ job, results, show, words }: Made, loads: readonly LoadRo
 }
 
 export function loadNotes(made: Made): readonly string[] {
-  const { job, results, show, words } = made;
+  const { results, show, words } = made;
   const say = words.materials.loadNotes;
   const { base, total } = results.haul.figures;
   if (results.haul.data.loads.length === 0) return [];
@@ -85,6 +85,14 @@ export function loadNotes(made: Made): readonly string[] {
     ...assumedNotes(made),
     say.weigh,
     say.tarp,
+  ];
+}
+
+/** What each trailer that hauls carries, and what truck and trailer are rated for together. */
+export function fleetNotes(made: Made): readonly string[] {
+  const { job, results, show, words } = made;
+  const say = words.materials.loadNotes;
+  return [
     ...trailersUsed(job, results).map((id) =>
       say.governs(
         thingNamed(job.company.trailers, id, 'trailer').label,
