@@ -77,7 +77,7 @@ describe('the table of places', () => {
     );
     expect(yard?.note).toContain('On top of the fee: Concrete with steel $14.27/load.');
     expect(yard?.note).toContain(
-      'Sells base. A load that goes back with base: $31.43/load instead of the fee.',
+      'Sells base for $17.93/ton, a load for $31.07 at least. A load that goes back with base: $31.43/load instead of the fee.',
     );
     expect([yard?.cells[5], tip?.cells[5]]).toEqual(['of what it takes', 'no']);
     expect(tip?.note).toBe(

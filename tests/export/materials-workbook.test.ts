@@ -156,10 +156,14 @@ describe.each(prepared)('the workbook of $job.id', ({ job, results }) => {
       torn.map((one) => (one ? num(one['loose-volume']) : null)),
     );
     const fees = sheet(named.trips).column(say.tripsSheet.fee);
-    // A trip for base alone pays no fee.
-    expect(fees.map((cell) => cell?.format)).toEqual(
-      results.haul.data.trips.map(({ load }) => (load === null ? undefined : '0.00')),
-    );
+    // A trip for base alone pays no fee, nor does a machine on a trailer.
+    const legs = (asked: string) =>
+      results.haul.data.legs.filter(({ way }) => way === asked).map(() => undefined);
+    expect(fees.map((cell) => cell?.format)).toEqual([
+      ...legs('to-job'),
+      ...results.haul.data.trips.map(({ load }) => (load === null ? undefined : '0.00')),
+      ...legs('to-yard'),
+    ]);
     const boxes = job.plan.trailers.map((id) => results.haul.figures.trailers[id]?.['box-volume'].value);
     expect(sheet(named.fleet).values(say.fleetSheet.box)).toEqual(boxes);
   });
