@@ -38,6 +38,7 @@ export type FigureUnit =
   | 'lb/sq ft/h'
   | 'mi'
   | 'per h'
+  | 'yd3/h'
   | 'ft/h'
   | 'APF'
   | 'dBA';

@@ -149,6 +149,7 @@ function checksOf(job: Job, { haul, concrete }: Work): CheckedFigures {
   return calcChecks({
     slabs: job.build.slabs,
     mix: job.build.mix,
+    mixFigures: concrete.figures.mix,
     strengthFloorPsi: concrete.figures['strength-floor'],
     trailers: haul.figures.trailers,
     loads,

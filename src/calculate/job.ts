@@ -205,6 +205,16 @@ export type Site = {
   readonly access: {
     readonly truckStands: PublicText;
     readonly note: PublicText | null;
+    /** Where the rear of the truck stands on the plan; null where nobody said. */
+    readonly truckAt: TapedPoint | null;
+    /** Slabs along which the truck can drive, so that its chute reaches all of them. */
+    readonly chuteReaches: readonly string[];
+    /** What the way from the truck is longer than straight. */
+    readonly wayExtraIn: number;
+    /** The steepest of it; null where nobody said. */
+    readonly waySlope: number | null;
+    /** Its narrowest place; null where nobody said. */
+    readonly wayWidthIn: number | null;
     /** Where chutes and tools are washed out; null where nobody said. */
     readonly washout: CrewText | null;
     /** Where concrete goes that is left over; null where nobody said. */
@@ -370,12 +380,29 @@ export type StepsRise =
       readonly riserCount: number | null;
     };
 
+/** What is added to a mix. */
+export type Additive =
+  | 'water-reducer'
+  | 'retarder'
+  | 'accelerator'
+  | 'calcium-chloride'
+  | 'fibers'
+  | 'shrinkage-reducer';
+
 export type Build = {
   readonly slabs: Readonly<Record<string, Slab>>;
   readonly steps: Readonly<Record<string, Steps>>;
   readonly mix: {
-    readonly strengthPsi: number;
-    readonly airRatio: number;
+    /** Null takes the least class for the exposure. */
+    readonly strengthPsi: number | null;
+    /** Null takes what the exposure and the stone ask for. */
+    readonly airRatio: number | null;
+    /** Water to cementitious material, by weight; null where nobody said. */
+    readonly waterCementRatio: number | null;
+    /** Of the cementitious material, by weight; 0 where nobody said. */
+    readonly flyAshRatio: number;
+    readonly slagRatio: number;
+    readonly additives: readonly Additive[];
     readonly slumpIn: number;
     readonly aggregateIn: number;
     readonly exposure: Exposure;
@@ -622,9 +649,52 @@ export type ConcreteSupplier = {
   readonly fuelFee: Rate | null;
   /** By the load or the volume, on a Saturday; null where there is none. */
   readonly saturdayFee: Rate | null;
+  /** What an additive costs more, by the volume or the load. */
+  readonly additives: { readonly [additive in Additive]?: Rate | undefined };
+  /** From batching to empty, as the ticket states; null where nobody said. */
+  readonly dischargeLimitHr: number | null;
+  /** From batching to the truck standing on the job; null where nobody said. */
+  readonly onTheWayHr: number | null;
+  /** Free to unload, a yard; null where nobody said. */
+  readonly freeHrPerCuYd: number | null;
+  /** By the hour past that; null where there is none. */
+  readonly waitFee: Rate | null;
+  /** How long before it is needed the last load is called; null where nobody said. */
+  readonly callAheadHr: number | null;
   readonly noticeDays: number;
   /** How long before the first truck an order can be put off without a fee; null where nobody said. */
   readonly freeCancelHr: number | null;
+};
+
+/** A wheelbarrow or a buggy; one person drives each. */
+export type Carrier = {
+  readonly holdsCuFt: number;
+  readonly count: number;
+  /** There and back alike. */
+  readonly speed: Pace;
+  /** Filling and tipping. */
+  readonly turnHr: number;
+  readonly steepestSlope: number;
+  readonly narrowestIn: number;
+};
+
+export type Pump = {
+  readonly reachIn: number;
+  readonly pace: Pace;
+  /** At the hose, beside those who place. */
+  readonly peopleCount: number;
+  readonly visitUsd: Decimal;
+  readonly byVolume: Rate | null;
+  /** What stays in hopper and hose. */
+  readonly keepsCuYd: number;
+};
+
+/** How concrete gets from the truck to a slab; null for what the company does not name. */
+export type Placing = {
+  readonly chute: { readonly reachIn: number; readonly pace: Pace } | null;
+  readonly wheelbarrow: Carrier | null;
+  readonly buggy: (Carrier & { readonly cost: Rate }) | null;
+  readonly pump: Pump | null;
 };
 
 export type BagSupplier = {
@@ -842,6 +912,7 @@ export type Company = {
     readonly joiningGapIn: number;
   };
   readonly production: Production;
+  readonly placing: Placing;
   readonly pricing: {
     /** Both are shares of the price, not of the cost. */
     readonly overheadRatio: number;

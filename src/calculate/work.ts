@@ -142,6 +142,10 @@ export function calcWork(job: Job, topics: Topics) {
     supplier: suppliers.concrete,
     bagged: suppliers.bagged,
     laborUsdPerHr,
+    plans: outline.data.plans.slabs,
+    access: site.access,
+    placing: company.placing,
+    placePace: company.production.place.pace,
     poursOnSaturday: plan.poursOn !== null && weekdayOf(plan.poursOn) === SATURDAY,
   });
   const haul = topics.haul({

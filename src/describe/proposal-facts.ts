@@ -31,7 +31,7 @@ export function proposalFactsOf(job: Job, results: JobResults): ProposalFacts {
     flights: flightFacts(job, results),
     drains: Object.values(job.tieIns.drains).map(({ label, pipe }) => ({ label, to: pipe?.to ?? null })),
     publicWalks: publicWalkFacts(job, results),
-    mix: build.mix,
+    mix: { strengthPsi: num(results.concrete.figures.mix.strength), exposure: build.mix.exposure },
     removal: {
       things: Object.values(site.existing).map((thing) => ({
         label: thing.label,

@@ -237,6 +237,16 @@ export type WorkOrderView = {
   } | null;
   readonly prePour: CheckListView;
   readonly prePourSign: SignatureView;
+  /** A page for the chute: what to check, what to refuse, a line a truck, the sum for the last one. */
+  readonly chute: {
+    readonly heading: string;
+    readonly facts: readonly FactView[];
+    readonly checks: CheckListView;
+    readonly refuse: ListView;
+    readonly water: ListView;
+    readonly trucks: TableView;
+    readonly balance: { readonly table: TableView; readonly notes: readonly string[] } | null;
+  } | null;
   readonly surprise: ListView;
 };
 
@@ -262,7 +272,18 @@ export type MaterialsView = {
     readonly facts: readonly FactView[];
     /** What the plant bills; null where bags are mixed. */
     readonly cost: TableView | null;
-    readonly script: ListView | null;
+    /** How it gets from the truck to each slab; null where nobody said enough of it. */
+    readonly placing: TableView | null;
+    /** A page for the call to the plant; null where bags are mixed. */
+    readonly script: {
+      readonly heading: string;
+      readonly intro: string;
+      readonly say: TableView;
+      readonly trucks: TableView;
+      readonly ask: TableView;
+      /** Labels of lines to write on when the order is taken. */
+      readonly taken: readonly string[];
+    } | null;
   };
   readonly steel: TableView | null;
   /** Bars to buy, of all slabs together. */

@@ -20,6 +20,7 @@ export {
   turnPoint,
   withEdgeKinds,
 } from './build.ts';
+export { centroidOf } from './centroid.ts';
 export { circleRing, sectorRing } from './circle.ts';
 export { clearStretches } from './clear-stretches.ts';
 export { clipLineToOutline, clipSegmentToOutline, type Line, type Stretch } from './clip.ts';

@@ -14,7 +14,7 @@ import { checkSealant } from './check-sealant.ts';
 import { checkSteps } from './check-steps.ts';
 import { checkWalls } from './check-walls.ts';
 import { childrenOf } from './paths.ts';
-import { checkId, checkIds, type Finder, textAt } from './problems-found.ts';
+import { checkId, checkIds, checkNamedOnce, type Finder, textAt } from './problems-found.ts';
 
 /**
  * What no single value shows: outlines, references and keys that belong together.
@@ -28,6 +28,8 @@ export function checkJob(finder: Finder): void {
     checkExisting(finder, `site.existing.${id}`);
   }
   checkMethods(finder);
+  checkNamedOnce(finder, 'build.mix.additives');
+  checkIds(finder, 'site.access.chute-reaches', { thing: 'slab', below: 'build.slabs' });
   if (finder.origins.has('build')) checkBuild(finder);
   if (finder.origins.has('heights')) checkHeights(finder);
   checkWalls(finder);

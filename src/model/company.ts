@@ -3,6 +3,7 @@ import type { CompanySections, PricingSection, ProductionSection } from '../read
 import { SHIPPED } from './constants.ts';
 import { placesOf } from './dump-places.ts';
 import { formsOf, machinesOf, towVehicleOf, trailersOf, yardOf } from './equipment.ts';
+import { placingOf } from './placing.ts';
 import { inCoreUnit, inCoreUnitOrNull, mapThings } from './quantity.ts';
 import { suppliersOf } from './suppliers.ts';
 
@@ -44,6 +45,7 @@ export function companyOf(input: CompanySections): Company {
       joiningGapIn: inCoreUnitOrNull(allowances['joining-gap']) ?? SHIPPED.joiningGapIn,
     },
     production: productionOf(input.production),
+    placing: placingOf(input.placing),
     pricing: pricingOf(input.pricing),
     safety: {
       firstAidPerson: safety['first-aid-person'],

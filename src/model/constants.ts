@@ -23,6 +23,9 @@ export const SHIPPED = {
   noticeDays: 1,
   treadSlope: 0,
   taperIn: 0,
+  flyAshRatio: 0,
+  slagRatio: 0,
+  wayExtraIn: 0,
   formBulgeIn: 0,
   geotextile: false,
   jointCut: 'wet-sawn',
@@ -55,6 +58,9 @@ export function shippedOrigins(origins: Origins): ReadonlyMap<string, Origin> {
   add('job.units', SHIPPED.units);
   add('job.rule-sets', `[${SHIPPED.ruleSets.join(', ')}]`);
   add('plan.drivers', String(SHIPPED.driverCount));
+  add('build.mix.fly-ash', '0 %');
+  add('build.mix.slag', '0 %');
+  add('site.access.way-extra', `${SHIPPED.wayExtraIn} in`);
   add('company.labor.day-starts', `${SHIPPED.dayStartsHr}:00`);
   for (const id of childrenOf('site.existing', origins)) {
     add(`site.existing.${id}.material`, SHIPPED.material);

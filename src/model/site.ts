@@ -55,6 +55,11 @@ export function siteOf(input: SiteSection): Site {
     access: {
       truckStands: access['truck-stands'],
       note: access.note ?? null,
+      truckAt: access['truck-at'] === undefined ? null : pointOf(access['truck-at']),
+      chuteReaches: access['chute-reaches'] ?? [],
+      wayExtraIn: inCoreUnitOrNull(access['way-extra']) ?? SHIPPED.wayExtraIn,
+      waySlope: inCoreUnitOrNull(access['way-slope']),
+      wayWidthIn: inCoreUnitOrNull(access['way-width']),
       washout: access.washout ?? null,
       leftOver: access['left-over'] ?? null,
       gateCode: access['gate-code'] ?? null,

@@ -29,6 +29,12 @@ function concreteOf(input: SuppliersSection['concrete']): Suppliers['concrete'] 
     shortLoadFeeUsd: input['short-load-fee'],
     fuelFee: input['fuel-fee'] ?? null,
     saturdayFee: input['saturday-fee'] ?? null,
+    additives: input.additives ?? {},
+    dischargeLimitHr: inCoreUnitOrNull(input['discharge-limit']),
+    onTheWayHr: inCoreUnitOrNull(input['on-the-way']),
+    freeHrPerCuYd: inCoreUnitOrNull(input['free-per-yard']),
+    waitFee: input['wait-fee'] ?? null,
+    callAheadHr: inCoreUnitOrNull(input['call-ahead']),
     noticeDays: input.notice,
     freeCancelHr: inCoreUnitOrNull(input['free-cancel']),
   };

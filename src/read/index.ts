@@ -15,6 +15,7 @@ export type {
 } from './schema/equipment.ts';
 export type { HeightsSection, LevelNoteInput } from './schema/heights.ts';
 export type { BendInput, OutlineInput, SimpleBaseInput, StripInput } from './schema/outline.ts';
+export type { PlacingSection } from './schema/placing.ts';
 export type { PlanSection } from './schema/plan.ts';
 export type { PourSection } from './schema/pour.ts';
 export type { EditInput, PriceSection } from './schema/price.ts';

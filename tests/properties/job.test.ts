@@ -182,13 +182,13 @@ describe('more slab is more of everything that is measured', () => {
   });
 
   // 10 x 27 ft, 4 in thick, 3 % spill and 1/4 in of base: 270 x 4.37 / 324 = 3.64 yd3. Ordered as 3.75,
-  // under 4 yd3, it costs 3.75 x 172 + 120 = $765; as 4.00 there is no fee, 4 x 172 = $688. So the
+  // under 4 yd3, it costs 3.75 x 172 + 120 + 28 for fuel = $793; as 4.00 there is no fee, 4 x 172 + 28 = $716. So the
   // fee makes more concrete cheaper, and the job orders more.
   test('a fee for a short load can make more concrete cheaper', () => {
     const { concrete } = demo.company.suppliers;
     expect([3.75, 4].map((order) => truckOrderCostUsd(order, concrete).toFixed(2))).toEqual([
-      '765.00',
-      '688.00',
+      '793.00',
+      '716.00',
     ]);
     const results = resultsOf(
       jobOf(demo, {

@@ -575,6 +575,24 @@ export function aWorkOrder(paper: FrameView['paper'] = 'letter'): WorkOrderView 
       sentence: 'I have seen every point above.',
       lines: [{ who: 'Foreman', date: 'Date and time' }],
     },
+    chute: {
+      heading: 'Each truck before it discharges',
+      facts: [{ label: 'Mix', value: '4,000 psi, 6 % air' }],
+      checks: {
+        heading: 'Look at',
+        items: [
+          { text: 'The ticket', quantity: '4,000 psi', isHold: false },
+          { text: 'The slump', quantity: '3 to 5 in', isHold: false },
+        ],
+      },
+      refuse: { heading: 'Send back', items: ['No ticket', 'Lumps'] },
+      water: { heading: 'Water', items: ['Once', 'Then 30 turns'] },
+      trucks: aTable('Trucks', ['Truck', '>Load', 'Ticket'], [['1', '10 cu yd', WRITE_LINE]]),
+      balance: {
+        table: aTable('Balance', ['Where', 'Open', '>By'], [['Drive', WRITE_LINE, '58.9']]),
+        notes: ['Call it in time.'],
+      },
+    },
     surprise: {
       heading: 'When something is not as drawn',
       items: ['Stop.', 'Photograph it with a tape in the picture.', 'Call the office before going on.'],
@@ -648,12 +666,14 @@ export function aMaterials(paper: FrameView['paper'] = 'letter'): MaterialsView 
         { label: 'Order', value: '10 cu yd' },
         { label: 'Mix', value: '4,000 psi, 6 % air' },
       ],
+      placing: aTable('Ways', ['Where', 'How'], [['Drive', 'Chute']]),
       script: {
         heading: 'Say on the phone',
-        items: [
-          'Ten yards, 4,000 psi, 3/4 in stone, 4 in slump, 6 % air.',
-          'First truck at 8:00, the second 40 minutes later.',
-        ],
+        intro: 'Line by line.',
+        say: aTable('Say', ['', 'We say', 'Read back'], [[TICK_BOX, 'Ten yards, 4,000 psi.', WRITE_LINE]]),
+        trucks: aTable('Trucks', ['Truck', '>Load'], [['1', '10 cu yd']]),
+        ask: aTable('Ask', ['', 'We ask', 'Answer'], [[TICK_BOX, 'How long on the way?', WRITE_LINE]]),
+        taken: ['Taken by', 'Order number'],
       },
     },
     steel: aTable('Steel', ['Bar', '>Count', '>Length'], [['No. 3', '19', '17′ 6″']]),

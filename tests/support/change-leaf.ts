@@ -6,6 +6,7 @@ const NAMED: Readonly<Record<string, readonly [keyof Trees, ...string[]]>> = {
   machine: ['company', 'machines'],
   operator: ['company', 'labor', 'people'],
   crew: ['company', 'labor', 'people'],
+  'chute-reaches': ['job', 'build', 'slabs'],
   trailers: ['company', 'trailers'],
   board: ['company', 'forms', 'boards'],
   'curve-form': ['company', 'forms', 'strips'],

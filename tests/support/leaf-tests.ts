@@ -146,6 +146,14 @@ const SPECIAL: Readonly<Record<string, Special>> = {
     setting: [{ of: 'job', path: 'pour.curing', text: 'sheeting' }],
     reason: 'sheeting is bought where concrete is cured under it',
   },
+  'job build.mix.additives.*': {
+    change: [{ of: 'job', path: 'build.mix.additives.2', text: 'accelerator' }],
+    reason: 'an additive is named once, and all others are',
+  },
+  'company suppliers.concrete.additives.accelerator': {
+    setting: [{ of: 'job', path: 'build.mix.additives.2', text: 'accelerator' }],
+    reason: 'an additive is billed where it is in the mix',
+  },
   'company suppliers.bagged.label': {
     setting: BAGS_WIN,
     reason: 'a yard is named where something is bought there',

@@ -1,4 +1,5 @@
-import { type Figure, figure } from '../figure.ts';
+import { COMPANY_FIGURE, type Figure, figure, given } from '../figure.ts';
+import type { Pump } from '../job.ts';
 import { inputsByName, pick, sumExpression, sumOf } from '../parts.ts';
 import {
   type AllowanceFigures,
@@ -7,15 +8,22 @@ import {
   allowanceFigures,
 } from './allowance-figures.ts';
 
-export type TotalFigures = AllowanceFigures & { readonly net: Figure; readonly needed: Figure };
+/** What has to arrive in the forms: net and the allowances on it [yd3]. */
+export type PlacedFigures = AllowanceFigures & { readonly net: Figure; readonly placed: Figure };
 
-/** Net of all slabs and steps, the named allowances on it, and what is needed. */
-export function totals(made: {
+export type TotalFigures = PlacedFigures & {
+  /** What stays in the pump; only where one comes. */
+  readonly pump?: Figure;
+  readonly needed: Figure;
+};
+
+/** Net of all slabs and steps, and the named allowances on it. */
+export function placedTotals(made: {
   readonly slabs: Readonly<Record<string, { readonly net: Figure }>>;
   readonly steps: Readonly<Record<string, { readonly net: Figure }>>;
   readonly allowed: readonly AllowedSlab[];
   readonly allowances: Allowances;
-}): TotalFigures {
+}): PlacedFigures {
   const netInputs = {
     ...inputsByName(pick(made.slabs, 'net'), 'SlabCuYd'),
     ...inputsByName(pick(made.steps, 'net'), 'StepsCuYd'),
@@ -28,17 +36,43 @@ export function totals(made: {
     inputs: netInputs,
   });
   const parts = allowanceFigures({ net, slabs: made.allowed, allowances: made.allowances });
-  const neededInputs = { netCuYd: net, ...inputsByName({ ...parts }, 'CuYd') };
+  const placedInputs = { netCuYd: net, ...inputsByName({ ...parts }, 'CuYd') };
   return {
     net,
     ...parts,
-    needed: figure({
-      value: sumOf(neededInputs),
+    placed: figure({
+      value: sumOf(placedInputs),
       unit: 'yd3',
       decimals: 2,
-      formula: sumExpression(neededInputs),
-      inputs: neededInputs,
+      formula: sumExpression(placedInputs),
+      inputs: placedInputs,
       source: 'NRMCA CIP 8 as republished by a producer: order 4 to 10 % above the plan dimensions (seen)',
     }),
   };
+}
+
+/** What is ordered for: what is placed, and what stays in the pump where one comes. */
+export function withPump(placed: PlacedFigures, pump: Pump | null): TotalFigures {
+  const kept =
+    pump === null
+      ? {}
+      : {
+          pump: figure({
+            value: pump.keepsCuYd,
+            unit: 'yd3',
+            decimals: 2,
+            formula: 'keepsCuYd',
+            inputs: { keepsCuYd: given('company.placing.pump.keeps', pump.keepsCuYd, 'yd3') },
+            source: COMPANY_FIGURE,
+          }),
+        };
+  const inputs = { placedCuYd: placed.placed, ...inputsByName(kept, 'CuYd') };
+  const needed = figure({
+    value: sumOf(inputs),
+    unit: 'yd3',
+    decimals: 2,
+    formula: sumExpression(inputs),
+    inputs,
+  });
+  return { ...placed, ...kept, needed };
 }

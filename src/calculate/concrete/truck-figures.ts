@@ -1,6 +1,9 @@
+import type { Decimal } from 'decimal.js';
 import type { CoreProblem } from '../../problems/index.ts';
-import { ceilToStep, formatNumber, type Rate } from '../../units/index.ts';
+import { ceilToStep, formatNumber, type Rate, Usd } from '../../units/index.ts';
 import { COMPANY_FIGURE, type Figure, type FigureInput, figure, given, num } from '../figure.ts';
+import { inputName } from '../parts.ts';
+import { usdPerCuYd } from '../usd-per-cu-yd.ts';
 import {
   cheapestTruckOrder,
   shortLoadFeesUsd,
@@ -9,7 +12,7 @@ import {
   truckLoadsCuYd,
   truckOrderCostUsd,
 } from './truck.ts';
-import { usdPerCuYd } from './truck-fees.ts';
+import { feeUsd } from './truck-fees.ts';
 
 export type TruckFigures = {
   /** The least that is enough, up to the increment [yd3]. */
@@ -17,12 +20,19 @@ export type TruckFigures = {
   readonly 'least-cost': Figure;
   readonly order: Figure;
   readonly loads: Figure;
+  readonly 'largest-load': Figure;
+  /** The one before the last; only of two loads or more. */
+  readonly 'load-before-last'?: Figure;
   readonly concrete: Figure;
+  /** Only where the plant names prices for what is added to this mix. */
+  readonly additives?: Figure;
   readonly 'short-load-fee': Figure;
   /** Only where the plant asks it. */
   readonly 'fuel-fee'?: Figure;
   /** Only where the plant asks it and the pour falls on a Saturday. */
   readonly 'saturday-fee'?: Figure;
+  /** Only where waiting is charged and this crew is slower than what is free. */
+  readonly 'wait-fee'?: Figure;
   readonly cost: Figure;
   /** What may be left when all is placed [yd3]. */
   readonly 'left-over': Figure;
@@ -30,11 +40,19 @@ export type TruckFigures = {
 
 const PATH = 'company.suppliers.concrete';
 
-export function truckFigures(neededCuYd: Figure, terms: TruckTerms): TruckFigures {
+/** Waiting that is charged: hours for each yard, and what an hour costs. */
+export type Waiting = { readonly perYardHr: Figure; readonly usdPerHr: FigureInput };
+
+export function truckFigures(
+  neededCuYd: Figure,
+  terms: TruckTerms,
+  delivery: { readonly waiting: Waiting | null; readonly mostPerLoad: Figure | null },
+): TruckFigures {
   const from = {
     incrementCuYd: given(`${PATH}.increment`, terms.incrementCuYd, 'yd3'),
-    truckCuYd: given(`${PATH}.truck`, terms.truckCuYd, 'yd3'),
+    truckCuYd: delivery.mostPerLoad ?? given(`${PATH}.truck`, terms.truckCuYd, 'yd3'),
   };
+  const { waiting } = delivery;
   const priceUsdPerCuYd = given(`${PATH}.price`, usdPerCuYd(terms.price), '$/yd3');
   const feeTerms = feeInputs(terms);
   const least = leastFigure(neededCuYd, terms, from.incrementCuYd);
@@ -46,6 +64,7 @@ export function truckFigures(neededCuYd: Figure, terms: TruckTerms): TruckFigure
       formula: 'roundCent(orderCuYd * priceUsdPerCuYd)',
       inputs: { orderCuYd: order, priceUsdPerCuYd },
     }),
+    ...additivesLine(order, loads, terms),
     'short-load-fee': usdFigure({
       value: shortLoadFeesUsd(num(order), terms),
       formula: { method: 'the fee once for each load below the limit' },
@@ -53,6 +72,7 @@ export function truckFigures(neededCuYd: Figure, terms: TruckTerms): TruckFigure
     }),
     ...feeLine('fuel-fee', terms.fuelFee, truckCost(num(order), terms).fuelUsd, { order, loads }),
     ...feeLine('saturday-fee', terms.saturdayFee, truckCost(num(order), terms).saturdayUsd, { order, loads }),
+    ...waitLine(order, terms, waiting),
   };
   return {
     least,
@@ -63,6 +83,7 @@ export function truckFigures(neededCuYd: Figure, terms: TruckTerms): TruckFigure
     }),
     order,
     loads,
+    ...loadFigures(order, terms),
     ...lines,
     cost: costFigure(lines, truckOrderCostUsd(num(order), terms)),
     'left-over': figure({
@@ -117,15 +138,79 @@ function feeLine<K extends 'fuel-fee' | 'saturday-fee'>(
   return { [key]: line } as { readonly [key in K]?: Figure };
 }
 
+/** Each additive is a fee of its own, rounded by itself. */
+function additivesLine(
+  orderCuYd: Figure,
+  loadCount: Figure,
+  { additives = {} }: TruckTerms,
+): Pick<TruckFigures, 'additives'> {
+  const priced = Object.entries(additives).flatMap(([id, rate]) =>
+    rate === undefined ? [] : [{ id, rate }],
+  );
+  if (priced.length === 0) return {};
+  const terms = priced.map(({ id, rate }) => {
+    const name = inputName(id, 'Usd');
+    const isByLoad = rate.perUnit === 'load';
+    const path = `${PATH}.additives.${id}`;
+    const price = isByLoad ? given(path, rate.amountUsd, '$/load') : given(path, usdPerCuYd(rate), '$/yd3');
+    const order = { orderCuYd: num(orderCuYd), loadCount: num(loadCount) };
+    return {
+      value: feeUsd(rate, order),
+      term: `roundCent(${isByLoad ? 'loadCount' : 'orderCuYd'} * ${name})`,
+      inputs: { ...(isByLoad ? { loadCount } : { orderCuYd }), [name]: price },
+    };
+  });
+  return {
+    additives: usdFigure({
+      value: terms.reduce<Decimal>((sumUsd, { value }) => sumUsd.plus(value), new Usd(0)),
+      formula: terms.map(({ term }) => term).join(' + '),
+      inputs: Object.assign({}, ...terms.map(({ inputs }) => inputs)) as Record<string, FigureInput>,
+    }),
+  };
+}
+
+function waitLine(
+  orderCuYd: Figure,
+  terms: TruckTerms,
+  waiting: Waiting | null,
+): Pick<TruckFigures, 'wait-fee'> {
+  if (waiting === null || num(waiting.perYardHr) === 0) return {};
+  return {
+    'wait-fee': usdFigure({
+      value: truckCost(num(orderCuYd), terms).waitUsd,
+      formula: 'roundCent(orderCuYd * waitHrPerCuYd * waitUsdPerHr)',
+      inputs: { orderCuYd, waitHrPerCuYd: waiting.perYardHr, waitUsdPerHr: waiting.usdPerHr },
+    }),
+  };
+}
+
+function loadFigures(
+  orderCuYd: Figure,
+  terms: TruckTerms,
+): Pick<TruckFigures, 'largest-load' | 'load-before-last'> {
+  const loads = truckLoadsCuYd(num(orderCuYd), terms);
+  const one = (value: number, method: string) =>
+    figure({ value, unit: 'yd3', decimals: 2, formula: { method }, inputs: { orderCuYd } });
+  const beforeLastCuYd = loads.at(-2);
+  return {
+    'largest-load': one(loads[0] ?? 0, 'the largest of its loads'),
+    ...(beforeLastCuYd === undefined || loads.length < 2
+      ? {}
+      : { 'load-before-last': one(beforeLastCuYd, 'the load before the last one') }),
+  };
+}
+
 function usdFigure(made: Pick<Parameters<typeof figure>[0], 'value' | 'formula' | 'inputs'>): Figure {
   return figure({ ...made, unit: '$', decimals: 2, source: COMPANY_FIGURE, rounding: 'cent' });
 }
 
 const COST_NAMES = {
   concrete: 'concreteUsd',
+  additives: 'additivesUsd',
   'short-load-fee': 'shortLoadUsd',
   'fuel-fee': 'fuelUsd',
   'saturday-fee': 'saturdayUsd',
+  'wait-fee': 'waitUsd',
 } as const;
 
 function costFigure(lines: { readonly [K in keyof typeof COST_NAMES]?: Figure }, value: Figure['value']) {

@@ -1,7 +1,8 @@
 import type { Decimal } from 'decimal.js';
 import { ceilToStep, floorToStep, roundToCent, Usd } from '../../units/index.ts';
 import type { ConcreteSupplier } from '../job.ts';
-import { feeUsd, usdPerCuYd } from './truck-fees.ts';
+import { usdPerCuYd } from '../usd-per-cu-yd.ts';
+import { feeUsd } from './truck-fees.ts';
 
 /** What a plant asks on the day of the pour; `saturdayFee` is null on any other day. */
 export type TruckTerms = Pick<
@@ -13,14 +14,21 @@ export type TruckTerms = Pick<
   | 'shortLoadFeeUsd'
   | 'fuelFee'
   | 'saturdayFee'
->;
+> & {
+  /** What waiting costs, spread over what is unloaded; not there where none is charged. */
+  readonly waitUsdPerCuYd?: Decimal;
+  /** Prices of what is added to this mix. */
+  readonly additives?: ConcreteSupplier['additives'];
+};
 
 /** What an order costs, each line rounded half up to the cent. */
 export type TruckCost = {
   readonly concreteUsd: Decimal;
+  readonly additivesUsd: Decimal;
   readonly shortLoadUsd: Decimal;
   readonly fuelUsd: Decimal;
   readonly saturdayUsd: Decimal;
+  readonly waitUsd: Decimal;
 };
 
 /**
@@ -81,9 +89,14 @@ export function truckCost(orderCuYd: number, terms: TruckTerms): TruckCost {
   const order = { orderCuYd, loadCount: truckLoadsCuYd(orderCuYd, terms).length };
   return {
     concreteUsd: roundToCent(usdPerCuYd(terms.price).times(orderCuYd)),
+    additivesUsd: Object.values(terms.additives ?? {}).reduce<Decimal>(
+      (sumUsd, price) => sumUsd.plus(feeUsd(price ?? null, order)),
+      new Usd(0),
+    ),
     shortLoadUsd: shortLoadFeesUsd(orderCuYd, terms),
     fuelUsd: feeUsd(terms.fuelFee, order),
     saturdayUsd: feeUsd(terms.saturdayFee, order),
+    waitUsd: roundToCent(new Usd(terms.waitUsdPerCuYd ?? 0).times(orderCuYd)),
   };
 }
 

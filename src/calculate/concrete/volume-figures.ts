@@ -9,10 +9,17 @@ export type SlabFigures = {
   /** How deep the concrete is: as probed, or as thick as the slab [in]. */
   readonly depth: Figure;
   readonly net: Figure;
+  /** What a yard covers, the base as it lies [sq ft]. */
+  readonly 'area-per-yard': Figure;
 };
 
 /** @param thickenedCuFt What thickened edges take below the slab; null where it has none. */
-export function slabFigures(slab: PouredSlab, areaSqFt: Figure, thickenedCuFt: Figure | null): SlabFigures {
+export function slabFigures(
+  slab: PouredSlab,
+  areaSqFt: Figure,
+  thickenedCuFt: Figure | null,
+  baseUnevennessIn: number,
+): SlabFigures {
   const depth = depthFigure(slab);
   const slabAlone = slabCuYd({ areaSqFt: num(areaSqFt), thicknessIn: num(depth) });
   return {
@@ -24,7 +31,20 @@ export function slabFigures(slab: PouredSlab, areaSqFt: Figure, thickenedCuFt: F
       formula: `areaSqFt * depthIn / 324${thickenedCuFt === null ? '' : ' + thickenedCuFt / 27'}`,
       inputs: { areaSqFt, depthIn: depth, ...(thickenedCuFt === null ? {} : { thickenedCuFt }) },
     }),
+    'area-per-yard': areaPerYard(depth, slab.probedIn === null ? baseUnevennessIn : 0),
   };
+}
+
+/** 324 / depth: 27 cu ft of 12 in; what is not level goes with it where nobody has probed. */
+function areaPerYard(depthIn: Figure, lowIn: number): Figure {
+  const low = given('company.allowances.base-unevenness', lowIn, 'in');
+  return figure({
+    value: 324 / (num(depthIn) + lowIn),
+    unit: 'sq ft',
+    decimals: 1,
+    formula: lowIn === 0 ? '324 / depthIn' : '324 / (depthIn + lowIn)',
+    inputs: { depthIn, ...(lowIn === 0 ? {} : { lowIn: low }) },
+  });
 }
 
 function depthFigure({ id, thicknessIn, probedIn }: PouredSlab): Figure {

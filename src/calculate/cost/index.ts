@@ -75,6 +75,7 @@ export function calcCost(
     haulLines(input.haul, input.towVehicle),
     materialLines({ ...input, figures: input, packs, boughtBase: input.haul.base }),
     deliveryLines(input.haul),
+    { lines: placingLines(input), problems: [] },
     { lines: otherLines(input.otherCosts), problems: [] },
   ]);
   return {
@@ -90,6 +91,17 @@ export function calcCost(
     data: { lines: lines.map(({ name, group, kind }) => ({ name, group, kind })) },
     problems,
   };
+}
+
+/** Hire of what carries concrete from the truck. */
+function placingLines({ concrete, supply }: Pick<MaterialFigures, 'concrete'> & { readonly supply: string }) {
+  if (supply !== 'truck' || concrete.placing === undefined) return [];
+  return amountLine({
+    name: 'placing-hire',
+    group: 'concrete',
+    kind: 'machine',
+    amount: concrete.placing.total.hire,
+  });
 }
 
 function otherLines(others: PriceTerms['otherCosts']): readonly CostLine[] {

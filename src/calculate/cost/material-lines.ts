@@ -45,7 +45,11 @@ export type MaterialFigures = {
       readonly holes: Figure;
     };
   };
-  readonly concrete: { readonly truck: { readonly cost: Figure }; readonly bags: { readonly count: Figure } };
+  readonly concrete: {
+    readonly truck: { readonly cost: Figure };
+    readonly bags: { readonly count: Figure };
+    readonly placing?: { readonly total: { readonly hire: Figure } };
+  };
 };
 
 /** What curing takes: compound [gal], covers or sheeting [sq ft]. */

@@ -53,7 +53,11 @@ export function taskHours(input: {
       tasks[task] = mixedHours(quantity, mixing, input.production.place.people);
     } else {
       const paced = pacedHours(task, quantity, productionRow(input.production, task));
-      tasks[task] = paced.figures;
+      const { placing } = input.work.concrete;
+      tasks[task] =
+        task === 'place' && placing !== undefined
+          ? carriedHours(paced.figures, placing.total)
+          : paced.figures;
       problems.push(...paced.problems);
     }
   }
@@ -100,6 +104,28 @@ function pacedHours(task: Exclude<CrewTask, 'haul'>, quantity: Figure, row: Prod
     source: COMPANY_FIGURE,
   });
   return { figures: { quantity, 'clock-hours': clock, 'labor-hours': labor }, problems };
+}
+
+/** Placing waits for what is carried, and those who carry work beside those who place. */
+function carriedHours(
+  { quantity, ...placed }: TaskFigures,
+  carried: { readonly 'clock-hours': Figure; readonly 'labor-hours': Figure },
+): TaskFigures {
+  const hours = (value: number, formula: string, inputs: Readonly<Record<string, Figure>>) =>
+    figure({ value, unit: 'h', decimals: 1, formula, inputs, source: COMPANY_FIGURE });
+  const { 'clock-hours': placeClockHr, 'labor-hours': placeLaborHr } = placed;
+  const { 'clock-hours': wayClockHr, 'labor-hours': carryLaborHr } = carried;
+  return {
+    quantity,
+    'clock-hours': hours(Math.max(num(placeClockHr), num(wayClockHr)), 'max(placeClockHr, wayClockHr)', {
+      placeClockHr,
+      wayClockHr,
+    }),
+    'labor-hours': hours(num(placeLaborHr) + num(carryLaborHr), 'placeLaborHr + carryLaborHr', {
+      placeLaborHr,
+      carryLaborHr,
+    }),
+  };
 }
 
 function drivenHours(quantity: Figure, { hours, trucks }: WorkFigures['haul']): TaskFigures {

@@ -27,6 +27,10 @@ export type WorkFigures = {
   readonly concrete: {
     readonly total: { readonly needed: Figure };
     readonly bags: { readonly 'mixing-hours': Figure };
+    /** Where it is known how concrete gets from the truck to its place. */
+    readonly placing?: {
+      readonly total: { readonly 'clock-hours': Figure; readonly 'labor-hours': Figure };
+    };
   };
   /** Trips, driver hours, and the trucks that drive at once; one if not given. */
   readonly haul: { readonly trips: Figure; readonly hours: Figure; readonly trucks?: Figure };

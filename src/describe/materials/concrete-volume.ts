@@ -50,7 +50,7 @@ function netParts({ job, results, show, words }: Made): readonly VolumePart[] {
 function allowanceParts({ job, results, show, words }: Made): readonly VolumePart[] {
   const say = words.materials.concrete.volume;
   const { baseUnevennessIn, spillRatio, formBulgeIn } = job.company.allowances;
-  const { unevenness, spill, bulge } = results.concrete.figures.total;
+  const { unevenness, spill, bulge, pump } = results.concrete.figures.total;
   return [
     {
       what: say.unevenness,
@@ -61,5 +61,6 @@ function allowanceParts({ job, results, show, words }: Made): readonly VolumePar
     ...(bulge === undefined
       ? []
       : [{ what: say.bulge, how: say.bulgeHow(show.fine(formBulgeIn)), volumeCuYd: num(bulge) }]),
+    ...(pump === undefined ? [] : [{ what: say.pump, how: say.pumpHow, volumeCuYd: num(pump) }]),
   ];
 }

@@ -1,10 +1,11 @@
 import { num } from '../../calculate/figure.ts';
 import { cuFtToCuYd } from '../../units/index.ts';
-import { showDate } from '../show/index.ts';
-import type { FactView, ListView, MaterialsView } from '../views.ts';
+import type { FactView, MaterialsView } from '../views.ts';
 import { moneyOf, truckCostTable } from './concrete-cost.ts';
 import { volumeTable } from './concrete-volume.ts';
 import type { Made } from './made.ts';
+import { orderScript } from './order-script.ts';
+import { otherWays, placingTable } from './placing.ts';
 
 /** Net, named allowances, order with its fees, and what to say to the plant; or the bags. */
 export function concreteView(made: Made): MaterialsView['concrete'] {
@@ -19,15 +20,18 @@ export function concreteView(made: Made): MaterialsView['concrete'] {
       { label: say.strengthFloor, value: show.strength(num(results.concrete.figures['strength-floor'])) },
     ],
     cost: isTruck ? truckCostTable(made) : null,
-    script: isTruck ? script(made) : null,
+    placing: placingTable(made),
+    script: isTruck ? orderScript(made) : null,
   };
 }
 
-function truckFacts({ job, results, show, words }: Made): readonly FactView[] {
+function truckFacts(made: Made): readonly FactView[] {
+  const { job, results, show, words } = made;
   const say = words.materials.concrete;
   const { truck, bags } = results.concrete.figures;
   const loads = results.concrete.data.loadsCuYd.map((load) => show.volume(load)).join(' + ');
   const isMore = num(truck.order) > num(truck.least);
+  const others = otherWays(made);
   return [
     { label: say.order, value: show.volume(num(truck.order)) },
     ...(isMore
@@ -50,6 +54,7 @@ function truckFacts({ job, results, show, words }: Made): readonly FactView[] {
         job.site.access.leftOver ?? say.leftoverNowhere,
       ),
     },
+    ...(others === null ? [] : [others]),
     { label: say.why, value: say.whyTruck(moneyOf(truck.cost), moneyOf(bags.cost)) },
   ];
 }
@@ -65,29 +70,4 @@ function bagFacts({ job, results, show, words }: Made): readonly FactView[] {
     { label: say.leftover, value: show.volume(leftCuYd) },
     { label: say.why, value: say.whyBags(moneyOf(bags.cost), moneyOf(truck.cost)) },
   ];
-}
-
-function script({ job, results, show, words }: Made): ListView {
-  const { script: say, scriptHeading } = words.materials.concrete;
-  const pour = results.crew.data.days.find(({ kind, phase }) => kind === 'work' && phase === 'pour');
-  const loads = results.concrete.data.loadsCuYd.map((load) => show.volume(load)).join(' + ');
-  const { mix } = job.build;
-  const { truckStands, washout } = job.site.access;
-  return {
-    heading: scriptHeading,
-    items: [
-      say.who(job.company.name, job.address),
-      ...(pour === undefined ? [] : [say.when(showDate(pour.on, words.common))]),
-      say.mix(
-        show.strength(mix.strengthPsi),
-        show.percent(mix.airRatio),
-        show.size(mix.slumpIn),
-        show.size(mix.aggregateIn),
-      ),
-      say.order(show.volume(num(results.concrete.figures.truck.order)), loads),
-      say.limit,
-      say.water,
-      washout === null ? say.stands(truckStands) : say.washout(truckStands, washout),
-    ],
-  };
 }

@@ -47,7 +47,7 @@ function concreteItems(made: Made): ShoppingItem[] {
   if (num(total.needed) <= 0) return [];
   const neededOn = firstDayOf(made, 'pour');
   if (results.concrete.data.supply === 'truck') {
-    const item = say.concrete(mixWords(job.build.mix, show, words));
+    const item = say.concrete(mixWords(job, results, show, words));
     return [
       {
         supplier: concrete.label,

@@ -44,6 +44,8 @@ export type Show = {
   /** A run of edge or joint in whole steps: 36.0 ft or 11.0 m. */
   readonly run: (lengthFt: number) => PublicText;
   readonly area: (areaSqFt: number) => PublicText;
+  /** Area that a yard covers, or a cubic metre; the bare number, to divide by. */
+  readonly cover: (areaSqFtPerCuYd: number) => PublicText;
   readonly volume: (volumeCuYd: number) => PublicText;
   /** Parts of one volume, so rounded that they add up, as shown, to what their sum shows. */
   readonly volumes: (partsCuYd: readonly number[]) => readonly PublicText[];
@@ -66,6 +68,12 @@ export type Show = {
   /** In whole minutes. */
   readonly minutes: (timeHr: number) => PublicText;
   readonly count: (count: number) => PublicText;
+  /** A short time, in whole minutes, up: 65 min. */
+  readonly minutes: (timeHr: number) => PublicText;
+  /** A plain ratio: 0.45. */
+  readonly ratio: (ratio: number) => PublicText;
+  /** What is poured in an hour: 6.0 yd³ or 4.6 m³; the words say that it is an hour. */
+  readonly pour: (volumeCuYdPerHr: number) => PublicText;
 };
 
 const shown = (text: string): PublicText => text as PublicText;
@@ -76,6 +84,8 @@ const either = {
   hours: (timeHr: number) => shown(`${formatNumber(timeHr, 1)} h`),
   minutes: (timeHr: number) => shown(`${formatNumber(timeHr * 60, 0)} min`),
   count: (count: number) => shown(formatNumber(count, 0)),
+  minutes: (timeHr: number) => shown(`${formatNumber(ceilToStep(timeHr * 60, 1), 0)} min`),
+  ratio: (ratio: number) => shown(formatNumber(ratio, 2)),
 };
 
 const us: Show = {
@@ -89,7 +99,9 @@ const us: Show = {
   fineDown: (sizeIn) => shown(formatInches(floorToStep(sizeIn, 1 / 16), 16)),
   run: (lengthFt) => shown(`${formatNumber(lengthFt, 1)} ft`),
   area: (areaSqFt) => shown(`${formatNumber(areaSqFt, 0)} sq ft`),
+  cover: (areaSqFtPerCuYd) => shown(formatNumber(areaSqFtPerCuYd, 1)),
   volume: (volumeCuYd) => shown(`${formatNumber(volumeCuYd, 2)} yd³`),
+  pour: (volumeCuYdPerHr) => shown(`${formatNumber(volumeCuYdPerHr, 1)} yd³`),
   volumes: (partsCuYd) => hundredthsOf(partsCuYd).map((part) => shown(`${formatNumber(part, 2)} yd³`)),
   weight: (weightLb) => shown(`${formatNumber(weightLb, 0)} lb`),
   leastWeight: (weightLb) => shown(`${formatNumber(ceilToStep(weightLb, 1), 0)} lb`),
@@ -116,7 +128,9 @@ const metric: Show = {
   fineDown: (sizeIn) => shown(`${formatNumber(floorToStep(inToMm(sizeIn), 1), 0)} mm`),
   run: (lengthFt) => shown(`${formatNumber(ftToM(lengthFt), 1)} m`),
   area: (areaSqFt) => shown(`${formatNumber(sqFtToSqM(areaSqFt), 1)} m²`),
+  cover: (areaSqFtPerCuYd) => shown(formatNumber(sqFtToSqM(areaSqFtPerCuYd) / cuYdToCuM(1), 1)),
   volume: (volumeCuYd) => shown(`${formatNumber(cuYdToCuM(volumeCuYd), 2)} m³`),
+  pour: (volumeCuYdPerHr) => shown(`${formatNumber(cuYdToCuM(volumeCuYdPerHr), 1)} m³`),
   volumes: (partsCuYd) =>
     hundredthsOf(partsCuYd.map(cuYdToCuM)).map((part) => shown(`${formatNumber(part, 2)} m³`)),
   weight: (weightLb) => shown(`${formatNumber(lbToKg(weightLb), 0)} kg`),

@@ -10,6 +10,7 @@ import { goneAreas, slabAreasForCrew } from '../parts/plan-areas.ts';
 import { type Show, showIn } from '../show/index.ts';
 import type { CheckListView, FactView, FiguredDrawing, ListView, WorkOrderView } from '../views.ts';
 import { baysView } from './bays.ts';
+import { chuteSheet } from './chute-sheet.ts';
 import { crewPlan } from './crew-plan.ts';
 import { daysView } from './days.ts';
 import { drainsTable } from './drains-table.ts';
@@ -48,7 +49,7 @@ export function describeWorkOrder(job: Job, results: JobResults, words: Words): 
     frame: frameOf('work-order', frameFactsOf(job), words),
     plan: newPlan(made),
     goesPlan: goesPlan(made),
-    facts: facts(job, show, words),
+    facts: facts(job, results, show, words),
     photos: photos(job, words),
     protect: job.site.stays.length === 0 ? null : { heading: say.protect, items: job.site.stays },
     slabs: slabsTable(made),
@@ -86,6 +87,7 @@ export function describeWorkOrder(job: Job, results: JobResults, words: Words): 
       sentence: say.prePourSign.sentence,
       lines: [{ who: say.prePourSign.who, date: say.prePourSign.date }],
     },
+    chute: chuteSheet(made),
     surprise: say.surprise,
   };
 }
@@ -128,7 +130,7 @@ function photos(job: Job, words: Words): ListView | null {
   return { heading: words.workOrder.photos, items: points.map(({ label }) => label) };
 }
 
-function facts(job: Job, show: Show, words: Words): readonly FactView[] {
+function facts(job: Job, results: JobResults, show: Show, words: Words): readonly FactView[] {
   const say = words.workOrder.facts;
   const { access, locateTicket } = job.site;
   const notes = [
@@ -147,7 +149,7 @@ function facts(job: Job, show: Show, words: Words): readonly FactView[] {
     { label: say.truck, value: access.truckStands },
     ...(access.gateCode === null ? [] : [{ label: say.gate, value: access.gateCode }]),
     ...(locateTicket === null ? [] : [{ label: say.ticket, value: locateTicket }]),
-    { label: say.mix, value: mixWords(job.build.mix, show, words) },
+    { label: say.mix, value: mixWords(job, results, show, words) },
     ...notes.map((note) => ({ label: say.note, value: note })),
   ];
 }

@@ -1,9 +1,9 @@
-import type { z } from 'zod';
+import { z } from 'zod';
 import { bearing } from './angles.ts';
 import { lazily, TEXT_OR_NUMBER } from './leaf.ts';
 import { outlineKeys } from './outline.ts';
 import { place } from './place.ts';
-import { ABOVE_ZERO, count, FROM_ZERO, length, quantity, share, yesNo } from './quantities.ts';
+import { ABOVE_ZERO, count, FROM_ZERO, length, quantity, share, times, yesNo } from './quantities.ts';
 import { byId, byNumber, choice, reference, thing } from './shape.ts';
 import { crewText, publicText } from './text.ts';
 
@@ -201,10 +201,48 @@ const steps = () =>
     ).optional(),
   });
 
+/** What a plant adds to a mix. */
+export const ADDITIVES = [
+  'water-reducer',
+  'retarder',
+  'accelerator',
+  'calcium-chloride',
+  'fibers',
+  'shrinkage-reducer',
+] as const;
+
 const mix = () =>
   thing('mix', {
-    strength: quantity('strength', { least: '1,000 psi' }, 'Compressive strength at 28 days.', '4000 psi'),
-    air: share({ ...FROM_ZERO, most: '12 %' }, 'Air content.', '6 %'),
+    strength: quantity(
+      'strength',
+      { least: '1,000 psi' },
+      'Compressive strength at 28 days; the published minimum for the exposure if not given.',
+      '4000 psi',
+    ).optional(),
+    air: share(
+      { ...FROM_ZERO, most: '12 %' },
+      'Air content; the published one for the exposure and the largest stone if not given.',
+      '6 %',
+    ).optional(),
+    'water-cement': times(
+      { least: '0.3', most: '0.8' },
+      'Water to cementitious material, by weight; nothing is held against its limit if not given.',
+      '0.45',
+    ).optional(),
+    'fly-ash': share(
+      { ...FROM_ZERO, most: '60 %' },
+      'Of the cementitious material; none if not given.',
+      '15 %',
+    ).optional(),
+    slag: share(
+      { ...FROM_ZERO, most: '80 %' },
+      'Of the cementitious material; none if not given.',
+      '25 %',
+    ).optional(),
+    additives: z
+      .array(choice(ADDITIVES, 'An additive.'))
+      .meta({ description: 'What is added to the mix.', examples: [['fibers']] })
+      .optional(),
     slump: length({ ...FROM_ZERO, most: '12 in' }, 'How far it sinks in the cone.', '4 in'),
     aggregate: length({ ...ABOVE_ZERO, most: '3 in' }, 'Largest stone.', '3/4 in'),
     exposure: choice(

@@ -25,6 +25,7 @@ import {
 import { type HeightsSection, heightsSection } from './heights.ts';
 import { type JobSection, jobSection } from './job.ts';
 import { type LaborSection, laborSection } from './labor.ts';
+import { type PlacingSection, placingSection } from './placing.ts';
 import { type PlanSection, planSection } from './plan.ts';
 import { type PourSection, pourSection } from './pour.ts';
 import { type PriceSection, priceSection } from './price.ts';
@@ -50,6 +51,7 @@ export type CompanySections = {
   readonly company: CompanySection;
   readonly labor: LaborSection;
   readonly production: ProductionSection;
+  readonly placing: PlacingSection | undefined;
   readonly allowances: AllowancesSection;
   readonly machines: MachinesSection;
   readonly trailers: TrailersSection;
@@ -88,6 +90,7 @@ export const COMPANY_SECTIONS: { readonly [K in keyof CompanySections]: Section 
   company: required(companySection),
   labor: required(laborSection),
   production: required(productionSection),
+  placing: optional(placingSection),
   allowances: required(allowancesSection),
   machines: required(machinesSection),
   trailers: required(trailersSection),

@@ -6,7 +6,7 @@ import { lazily } from './leaf.ts';
 import { outlineKeys } from './outline.ts';
 import { place } from './place.ts';
 import { ABOVE_ZERO, count, FROM_ZERO, length, quantity, weight } from './quantities.ts';
-import { byId, choice, thing } from './shape.ts';
+import { byId, choice, reference, thing } from './shape.ts';
 import { crewText, publicText } from './text.ts';
 
 const walls = () =>
@@ -167,6 +167,23 @@ export const siteSection = lazily(() =>
         'What the client should know about getting in.',
         'The side gate stays shut because of the dog',
       ).optional(),
+      'truck-at': place('Where the rear of the concrete truck stands on the plan.', [
+        '-6 ft',
+        '9 ft',
+      ]).optional(),
+      'chute-reaches': z
+        .array(reference('Id of a slab along which the truck can drive.', 'drive'))
+        .meta({
+          description: 'Slabs along which the truck can drive, so that its chute reaches all of them.',
+        })
+        .optional(),
+      'way-extra': length(
+        { ...FROM_ZERO, most: '500 ft' },
+        'What the way from the truck to the slabs is longer than straight; nothing if not given.',
+        '15 ft',
+      ).optional(),
+      'way-slope': quantity('slope', FROM_ZERO, 'The steepest part of that way.', '8 %').optional(),
+      'way-width': length(ABOVE_ZERO, 'The narrowest place on that way.', '3 ft 6 in').optional(),
       washout: crewText(
         'Where chutes and tools are washed out.',
         'Lined box on the parking strip, uphill of no drain',

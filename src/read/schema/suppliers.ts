@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { ADDITIVES } from './build.ts';
 import { lazily } from './leaf.ts';
 import {
   ABOVE_ZERO,
@@ -54,6 +55,36 @@ const concrete = () =>
       ['load', 'yd3', 'm3'],
       'What a Saturday costs more; it counts only where the pour falls on one. None if not given.',
       '$75 per load',
+    ).optional(),
+    additives: thing(
+      'additive-prices',
+      Object.fromEntries(
+        ADDITIVES.map((additive) => [
+          additive,
+          rate(['yd3', 'm3', 'load'], 'What this additive costs more.', '$8 per yd3').optional(),
+        ]),
+      ) as Record<(typeof ADDITIVES)[number], z.ZodOptional<ReturnType<typeof rate>>>,
+    ).optional(),
+    'discharge-limit': duration(
+      { least: '15 min', most: '4 h' },
+      'From batching to empty, as the ticket of the plant states; the older fixed limit of 90 min if not given.',
+      '90 min',
+    ).optional(),
+    'on-the-way': duration(
+      { ...FROM_ZERO, most: '3 h' },
+      'From batching to the truck standing on the job; without it loads are not held against the limit.',
+      '30 min',
+    ).optional(),
+    'free-per-yard': duration(
+      { ...FROM_ZERO, most: '1 h' },
+      'How long unloading may take for each cubic yard before waiting is charged.',
+      '6 min',
+    ).optional(),
+    'wait-fee': rate(['h'], 'What waiting past that costs; none if not given.', '$150 per h').optional(),
+    'call-ahead': duration(
+      { ...FROM_ZERO, most: '6 h' },
+      'How long before it is needed the last load has to be called.',
+      '45 min',
     ).optional(),
     notice: notice(),
     'free-cancel': duration(

@@ -46,6 +46,26 @@ export const common = {
     pour: h`Pour`,
     'strip-and-clean': h`Forms off, backfill, clean up`,
   },
+  trucks: {
+    caption: (rate: string, limit: string) =>
+      `Trucks: ${rate} an hour are placed; each is empty within ${limit} of batching`,
+    truck: 'Truck',
+    load: 'Load',
+    comes: 'Comes',
+    unloads: 'Unloads in',
+    number: (number: number) => `${number}`,
+    first: 'when it is called',
+    later: (time: string) => `${time} after the first`,
+    balance: 'balance, to be confirmed',
+  },
+  additives: {
+    'water-reducer': 'water reducer',
+    retarder: 'retarder',
+    accelerator: 'accelerator without chloride',
+    'calcium-chloride': 'calcium chloride',
+    fibers: 'fibers',
+    'shrinkage-reducer': 'shrinkage reducer',
+  },
   finishes: {
     broom: h`Broom finish`,
     float: h`Float finish`,

@@ -33,6 +33,20 @@ export const findings = {
     'panel-large': () => 'Joints stand further apart than any thickness allows.',
     'mix-weak-for-exposure': () => 'The mix is weaker than the published minimum for this exposure.',
     'air-low-for-freezing': () => 'The mix has little air for concrete that freezes.',
+    'air-low-for-stone': () => 'The mix has little air for this size of stone where it freezes.',
+    'air-high-for-stone': () => 'The mix has more air than this size of stone asks for.',
+    'water-cement-high': () => 'The mix has more water to its cement than is published for this exposure.',
+    'fly-ash-high': () => 'There is more fly ash than concrete takes where salt is spread.',
+    'slag-high': () => 'There is more slag than concrete takes where salt is spread.',
+    'slump-by-water': () => 'So much slump by water alone weakens the face; ask for a water reducer.',
+    'chloride-on-steel': () =>
+      'Calcium chloride rusts the steel in this concrete; take an accelerator without it.',
+    'stone-large': () => 'The largest stone is large for the thickness of the slab.',
+    'probed-shallow': () => 'The base was probed high: the slab would be thinner than it should be.',
+    'discharge-late': () =>
+      'At the pace of this crew a load is not out before its limit; say how it goes faster.',
+    'placing-out-of-reach': () =>
+      'Nothing of what the company has gets concrete there; look for another way or another place for the truck.',
     'form-board-low': () => 'The form board is lower than the slab is thick.',
     'form-strip-low': () => 'The strip of the curves is lower than the slab is thick.',
     'form-strip-breaks': () =>

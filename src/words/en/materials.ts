@@ -224,6 +224,8 @@ export const materials = {
       unevennessHow: (low: string) => `${low} low on average, all over what is not probed`,
       spill: 'Allowance: spill and what stays in the drum',
       spillHow: (share: string) => `${share} of the net`,
+      pump: 'Allowance: stays in pump and hose',
+      pumpHow: 'once',
       bulge: 'Allowance: forms bow out',
       bulgeHow: (bulge: string) => `${bulge} on average, along all forms`,
       needed: 'Needed',
@@ -235,11 +237,14 @@ export const materials = {
       amount: 'Amount',
       concrete: 'Concrete',
       times: (volume: string, price: string) => `${volume} at ${price}`,
-      per: (amount: string, unit: 'load' | 'yd3' | 'm3' | 'cu ft') =>
-        `${amount} per ${{ load: 'load', yd3: 'yd³', m3: 'm³', 'cu ft': 'cu ft' }[unit]}`,
+      per: (amount: string, unit: 'load' | 'yd3' | 'm3' | 'cu ft' | 'h') =>
+        `${amount} per ${{ load: 'load', yd3: 'yd³', m3: 'm³', 'cu ft': 'cu ft', h: 'hour' }[unit]}`,
+      additives: 'Additives',
       shortLoad: 'Short-load fee',
       fuel: 'Fuel fee',
       saturday: 'Saturday fee',
+      wait: 'Waiting',
+      waitHow: (time: string, price: string) => `${time} a yard past what is free, ${price}`,
       total: 'Together',
     },
     order: 'Order (rounded up to what the plant sells)',
@@ -256,20 +261,72 @@ export const materials = {
     leftover: 'May be left over',
     leftoverValue: (volume: string, where: string) => `${volume}: ${where}`,
     leftoverNowhere: 'say on the walk where it goes, or send it back and ask what that costs',
-    scriptHeading: 'Say this to the plant',
+    placing: {
+      caption: 'From the truck to its place',
+      thing: 'Where',
+      farthest: 'Farthest',
+      by: 'How',
+      trips: 'Trips',
+      hours: 'Labor',
+      chute: 'Chute',
+      nothing: 'nothing the company has gets there',
+      means: { wheelbarrow: 'wheelbarrows', buggy: 'buggy', pump: 'pump' },
+      others: 'All that is carried, by one way alone',
+      alone: (means: string, cost: string) => `${means} ${cost}`,
+      carried: (chuteShare: string | null, means: string) =>
+        chuteShare === null ? means : `Chute for ${chuteShare} of it, then ${means}`,
+    },
     script: {
-      who: (company: string, address: string) => `${company}, for ${address}.`,
-      when: (date: string) => `On ${date}; the first truck after the pre-pour page is signed.`,
-      mix: (strength: string, air: string, slump: string, stone: string) =>
-        `${strength}, air ${air}, slump ${slump}, largest stone ${stone}, normal weight.`,
-      order: (yards: string, loads: string) =>
-        `${yards} in all, as ${loads}. The last load: balance to be confirmed.`,
-      limit:
-        'Which time limit for discharge is on your ticket, and who set it? We plan with 90 minutes from batching where none is stated, the older fixed limit.',
-      water: 'No water on site past what the ticket allows.',
+      heading: (plant: string, phone: string) => `Call to the plant: ${plant}, ${phone}`,
+      intro: 'Read it out line by line, and write the answers of the plant down.',
+      sayCaption: 'Say',
+      say: 'We say; tick it when they have read it back',
+      who: (company: string, phone: string, address: string) =>
+        `${company}, ${phone}. Deliver to ${address}.`,
+      when: (date: string) =>
+        `${date}. The first truck comes when we call it off after our own check of forms and base.`,
+      order: (volume: string, exposure: 'no-freezing' | 'freezing' | 'freezing-and-deicers') =>
+        `${volume} in all, ${
+          {
+            'no-freezing': 'flatwork outdoors, no frost',
+            freezing: 'flatwork outdoors, it freezes',
+            'freezing-and-deicers': 'flatwork outdoors, it freezes and salt is spread',
+          }[exposure]
+        }.`,
+      strength: (strength: string, air: string | null) =>
+        air === null ? `${strength} at 28 days.` : `${strength} at 28 days, air ${air} at the chute.`,
+      slump: (slump: string, stone: string) => `Slump ${slump} on arrival, largest stone ${stone}.`,
+      water: (ratio: string) => `Water to cement ${ratio}, no more.`,
+      waterMost: (ratio: string) =>
+        `Water to cement at most ${ratio}, the published limit; say if yours is more.`,
+      flyAsh: (share: string) => `Fly ash ${share} of the cementitious material.`,
+      slag: (share: string) => `Slag ${share} of the cementitious material.`,
+      additives: (names: readonly string[]) =>
+        names.length === 0
+          ? 'Nothing else is added without our word.'
+          : `Added: ${names.join(', ')}. Nothing else without our word.`,
       stands: (where: string) =>
         `The truck stands: ${where}. Can the driver wash out here, or does he take it back?`,
       washout: (where: string, washout: string) => `The truck stands: ${where}. Washout: ${washout}.`,
+      askCaption: 'Ask',
+      ask: 'We ask',
+      answer: 'Their answer',
+      questions: {
+        limit: (limit: string, isOlder: boolean) =>
+          isOlder
+            ? `Which time limit for discharge stands on your ticket, and who set it? We plan with ${limit}, the older fixed one.`
+            : `Is the limit for discharge on your ticket still ${limit}, and who set it?`,
+        drive: 'How long from batching until the truck stands here?',
+        driveIs: (time: string) => `Is it ${time} from batching until the truck stands here?`,
+        water: 'How much water may be added here by the ticket, once, before we say no?',
+        balance: 'How long before it arrives must the last load be called, and can it go down to nothing?',
+        balanceIs: (time: string) =>
+          `We call the last load ${time} before it is needed; can it go down to nothing?`,
+        cancel: 'Until when can we call off for rain without a fee?',
+        fees: 'What comes on top: short load, waiting, fuel, Saturday, winter, washing out?',
+        leftOver: 'What does concrete cost that goes back with you?',
+      },
+      taken: ['Order taken by', 'Order number', 'Day and time of this call', 'Called by'],
     },
   },
   steel: {

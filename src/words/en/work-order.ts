@@ -405,6 +405,68 @@ export const workOrder = {
     `Roll out the fabric (${slabs}): flat, no wrinkles, laps of ${lap}, up the sides of the box; base on it before anything drives there`,
   sawGrid: 'Saw full depth along everything that stays, and the grid of what is lifted out in pieces',
   mixBags: 'Mix bags by the paddle, same water in each; screed and float at once',
+  chute: {
+    heading: 'At the chute: every truck, before it discharges',
+    facts: {
+      mix: 'Ordered',
+      loads: 'Loads',
+      loadsValue: (loads: string, spacing: string) => `${loads}, a truck every ${spacing}`,
+      washout: 'Washout',
+      leftOver: 'Left over',
+    },
+    checks: 'Check',
+    range: (least: string, most: string) => `${least} to ${most}`,
+    ticket: 'Ticket: this job, this mix',
+    emptyBy: 'Ticket: batched when? Empty by then and',
+    slump: 'Slump of the first concrete, by cone or by eye',
+    air: 'Air, where it is tested',
+    additives: 'On the ticket too',
+    look: 'Even in color, no balls, no dry lumps, stone held in paste',
+    refuse: {
+      heading: 'Refuse, write why on the ticket, photograph it, call the plant',
+      items: [
+        'Another mix, or no ticket',
+        'Past its limit and too stiff to place as it is',
+        'Water added past what the ticket allows',
+        'Lumps, set pieces, or wetter than the range after it was mixed again',
+      ],
+    },
+    water: {
+      heading: 'Water: once, on arrival, within what the ticket allows',
+      items: [
+        'Only up to the slump that was ordered, before any of the load is out, and written on the ticket',
+        'Then at least 30 more turns at mixing speed (ASTM C94, from memory)',
+        'None after that, none to finish with',
+      ],
+    },
+    trucks: {
+      caption: 'Write down by truck',
+      truck: 'Truck',
+      load: 'Load',
+      ticket: 'Ticket no.',
+      batched: 'Batched',
+      here: 'Arrived',
+      empty: 'Empty',
+      slump: 'Slump',
+      water: 'Water',
+      number: (number: number) => `${number}`,
+      more: 'more',
+    },
+    balance: {
+      caption: 'The last load is a balance: measure what is open, work it out, then call',
+      slab: 'Where',
+      open: 'Still open, length × width',
+      divide: 'divided by',
+      makes: 'makes',
+      by: (cover: string) => `÷ ${cover}`,
+      spare: 'To spare',
+      order: (step: string) => `Together, up to the next ${step}`,
+      whenLeft: (left: string, truck: number, time: string) =>
+        `Call it when about ${left} of load ${truck} are still in the drum: that is ${time} before it is needed.`,
+      whenEmpty: (truck: number) =>
+        `Call it before load ${truck} is empty; ask the plant in the morning how long before.`,
+    },
+  },
   beforeYouLeave: {
     'tear-out': [
       'Drop edges barricaded and lit',

@@ -17,9 +17,18 @@ import {
 } from '../../../src/calculate/concrete/index.ts';
 import { num } from '../../../src/calculate/figure.ts';
 import { type BuiltSteps, tapedRisen } from '../../../src/calculate/flights/index.ts';
-import type { BagSupplier, ConcreteSupplier, Exposure, Slab } from '../../../src/calculate/job.ts';
+import type {
+  BagSupplier,
+  Build,
+  ConcreteSupplier,
+  Exposure,
+  Placing,
+  Slab,
+} from '../../../src/calculate/job.ts';
+import type { PlacingAccess } from '../../../src/calculate/placing/index.ts';
 import type { CrewText, PublicText } from '../../../src/calculate/text.ts';
 import { rational } from '../../../src/units/index.ts';
+import { aMix } from '../a-mix.ts';
 import { testExpressions } from '../evaluate.ts';
 import {
   aSlab,
@@ -43,6 +52,12 @@ const supplier: ConcreteSupplier = {
   shortLoadFeeUsd: new Decimal('150'),
   fuelFee: null,
   saturdayFee: null,
+  additives: {},
+  dischargeLimitHr: null,
+  onTheWayHr: null,
+  freeHrPerCuYd: null,
+  waitFee: null,
+  callAheadHr: null,
   noticeDays: 2,
   freeCancelHr: null,
 };
@@ -72,6 +87,22 @@ const stoop: BuiltSteps = {
   risen: tapedRisen({ id: 'stoop', riserCount: 3, riserIn: 7 }),
 };
 
+/** Six yards an hour, and nothing said of the way from the truck. */
+function placedHow(placing: Partial<Placing> = {}, access: Partial<PlacingAccess> = {}) {
+  return {
+    placing: { chute: null, wheelbarrow: null, buggy: null, pump: null, ...placing },
+    access: {
+      truckAt: null,
+      chuteReaches: [],
+      wayExtraIn: 0,
+      waySlope: null,
+      wayWidthIn: null,
+      ...access,
+    },
+    placePace: { perHour: rational(6), unit: 'yd3', text: '6 yd3 per h' },
+  } as const;
+}
+
 function concrete(made: {
   slabs?: readonly Slab[];
   steps?: readonly BuiltSteps[];
@@ -79,16 +110,21 @@ function concrete(made: {
   exposure?: Exposure;
   formBulgeIn?: number;
   poursOnSaturday?: boolean;
+  mix?: Partial<Build['mix']>;
+  placing?: Partial<Placing>;
+  access?: Partial<PlacingAccess>;
 }) {
-  const { shapes, slabs } = outlined(...(made.slabs ?? [aSlab()]));
+  const { shapes, slabs, outlines: plans } = outlined(...(made.slabs ?? [aSlab()]));
   return calcConcrete({
     slabs,
     shapes,
     steps: byId(...(made.steps ?? [])),
-    mix: { exposure: made.exposure ?? 'freezing-and-deicers' },
+    mix: aMix({ exposure: made.exposure ?? 'freezing-and-deicers', ...made.mix }),
     thickened: {},
     allowances: { baseUnevennessIn: 0.25, spillRatio: 0.03, formBulgeIn: made.formBulgeIn ?? 0 },
     poursOnSaturday: made.poursOnSaturday ?? false,
+    plans,
+    ...placedHow(made.placing, made.access),
     supplier: made.supplier ?? supplier,
     bagged,
     laborUsdPerHr: dollarsAnHour(42.5),
@@ -126,7 +162,7 @@ describe('calcConcrete', () => {
       cost: 2312.5,
     });
     expect(num(result.figures.truck['left-over'])).toBeCloseTo(0.1245, 4);
-    expect(result.data).toEqual({ supply: 'truck', loadsCuYd: [6.25, 6.25] });
+    expect(result.data).toMatchObject({ supply: 'truck', loadsCuYd: [6.25, 6.25], placedBy: null });
   });
 
   test('bags by hand', () => {
@@ -138,7 +174,7 @@ describe('calcConcrete', () => {
 
   test('for a little concrete bags are cheaper, and no truck is called', () => {
     const little = concrete({ slabs: [aSlab({ shape: rectangle(36, 36) })] });
-    expect(little.data).toEqual({ supply: 'bags', loadsCuYd: [] });
+    expect(little.data).toMatchObject({ supply: 'bags', loadsCuYd: [] });
     expect(num(little.figures.truck.cost)).toBeGreaterThan(num(little.figures.bags.cost));
   });
 
@@ -172,10 +208,12 @@ describe('calcConcrete', () => {
     const nothing = calcConcrete({
       ...outlined(),
       steps: {},
-      mix: { exposure: 'freezing' },
+      mix: aMix({ exposure: 'freezing' }),
       thickened: {},
       allowances: { baseUnevennessIn: 0.25, spillRatio: 0.03, formBulgeIn: 0 },
       poursOnSaturday: false,
+      plans: {},
+      ...placedHow(),
       supplier,
       bagged,
       laborUsdPerHr: dollarsAnHour(42.5),
@@ -187,7 +225,7 @@ describe('calcConcrete', () => {
       cost: 0,
       'left-over': 0,
     });
-    expect(nothing.data).toEqual({ supply: 'truck', loadsCuYd: [] });
+    expect(nothing.data).toMatchObject({ supply: 'truck', loadsCuYd: [] });
   });
 
   test('a truck that cannot carry one increment is a problem', () => {

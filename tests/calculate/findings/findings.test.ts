@@ -1,10 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { mixFigures } from '../../../src/calculate/concrete/index.ts';
 import type { Figure, FigureTree, FigureUnit } from '../../../src/calculate/figure.ts';
 import { calcChecks, evaluateRules, isBeyond, ruleTags } from '../../../src/calculate/findings/index.ts';
 import type { Acknowledgement } from '../../../src/calculate/job.ts';
 import { RULE_TAGS, type Rule } from '../../../src/calculate/rule.ts';
 import type { OfficeText } from '../../../src/calculate/text.ts';
+import { aMix } from '../a-mix.ts';
 import { fig, usd } from '../crew/a-plan.ts';
 import { testExpressions } from '../evaluate.ts';
 import { aSlab } from '../slabs.ts';
@@ -161,6 +163,17 @@ describe('shipped rule sets', () => {
     ['steel-cover-small', 'reinforcement.slabs.drive.cover', 'in', 1.5, 1.25],
     ['mix-weak-for-exposure', 'checks.mix.strength-shortfall', 'psi', 0, 500],
     ['air-low-for-freezing', 'checks.mix.air', 'ratio', 0.05, 0.045],
+    ['air-low-for-stone', 'checks.mix.air-short-for-stone', 'ratio', 0, 0.005],
+    ['air-high-for-stone', 'checks.mix.air-over-for-stone', 'ratio', 0, 0.005],
+    ['water-cement-high', 'checks.mix.water-cement-over', 'ratio', 0, 0.01],
+    ['fly-ash-high', 'checks.mix.fly-ash', 'ratio', 0.25, 0.26],
+    ['slag-high', 'checks.mix.slag', 'ratio', 0.5, 0.51],
+    ['slump-by-water', 'checks.mix.slump-by-water', 'in', 5, 5.5],
+    ['chloride-on-steel', 'checks.mix.chloride-on-steel', 'each', 0, 1],
+    ['stone-large', 'checks.walk.front.stone-share', 'ratio', 1 / 3, 0.34],
+    ['probed-shallow', 'checks.walk.front.probed-short', 'in', 0.375, 0.4],
+    ['discharge-late', 'concrete.delivery.over-limit', 'h', 0, 0.1],
+    ['placing-out-of-reach', 'concrete.placing.total.unreached', 'each', 0, 1],
     ['form-board-low', 'forms.slabs.drive.short-by', 'in', 0, 0.5],
     ['form-strip-low', 'forms.slabs.drive.strip-short-by', 'in', 0, 0.25],
     ['form-strip-breaks', 'forms.slabs.drive.curves.curve-1.radius-short-by', 'in', 0, 0.1],
@@ -243,7 +256,8 @@ describe('figures to be checked', () => {
       drive: aSlab(),
       front: aSlab({ id: 'front', use: 'walk', thicknessIn: 3.5, fall: { ...aSlab().fall, slope: 1 / 96 } }),
     },
-    mix: { strengthPsi: 3000, airRatio: 0.06 },
+    mix: aMix({ strengthPsi: 3000 }),
+    mixFigures: mixFigures(aMix({ strengthPsi: 3000 }), fig(3500, 'psi')),
     strengthFloorPsi: fig(3500, 'psi'),
     trailers: { 'dump-trailer': { payload: fig(7000, 'lb') } },
     loads: [

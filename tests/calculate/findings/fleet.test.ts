@@ -1,5 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { mixFigures } from '../../../src/calculate/concrete/index.ts';
 import type { FigureTree } from '../../../src/calculate/figure.ts';
 import {
   calcChecks,
@@ -8,6 +9,7 @@ import {
   towedOfHeavyLb,
 } from '../../../src/calculate/findings/index.ts';
 import { runCount } from '../../support/property-runs.ts';
+import { aMix } from '../a-mix.ts';
 import { fig } from '../crew/a-plan.ts';
 import { testExpressions } from '../evaluate.ts';
 import { LONG_BOX } from '../haul/a-haul.ts';
@@ -19,7 +21,8 @@ function checksOf(rated: { truckLb: number; trailerLb: number; combinedLb?: numb
   const { truckLb, trailerLb, combinedLb = 9000 } = rated;
   return calcChecks({
     slabs: {},
-    mix: { strengthPsi: 4000, airRatio: 0.06 },
+    mix: aMix({ strengthPsi: 4000 }),
+    mixFigures: mixFigures(aMix({ strengthPsi: 4000 }), fig(3500, 'psi')),
     strengthFloorPsi: fig(3500, 'psi'),
     trailers: {},
     loads: [],
