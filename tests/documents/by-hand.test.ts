@@ -275,7 +275,13 @@ describe('maple-court by hand: what comes', () => {
       'concrete.truck.loads': 2,
       'concrete.truck.short-load-fee': 0,
       'concrete.truck.fuel-fee': 2 * 28,
-      'concrete.truck.cost': 12.25 * 172 + 56, // 2,163.00
+      'concrete.truck.additives': 12.25 * 9, // fibers, 110.25
+      // Six yards an hour are 10 min each, of which 6 are free: 49 min at $150 an hour.
+      'concrete.truck.wait-fee': 12.25 * (4 / 60) * 150, // 122.50
+      'concrete.truck.cost': 12.25 * 172 + 110.25 + 56 + 122.5, // 2,395.75
+      // 90 min less 25 on the way are 65 min, in which 6.5 yd3 are placed; the first load, 6.25, takes 62.5.
+      'concrete.delivery.most-per-load': 6.5,
+      'concrete.delivery.spacing': 65 / 60,
       // ACI 332-20, class RF3, deicers (quoted in a ready-mix association's advisory, seen).
       'concrete.strength-floor': 4500,
     });
@@ -328,13 +334,19 @@ describe('maple-court by hand: what comes', () => {
 
 describe('maple-court by hand: work and money', () => {
   const needed = () => valueOf('concrete.total.needed');
+  // The chute, 16 ft, swings about (22, 9) ft over the walk, which lies from (6, 20) to (30, 24): 70 % of it. The
+  // rest of its 1.28 yd3 are 10.4 cu ft, five barrows of 2.5. They go to half way between the end of the chute and the
+  // far corner, (6, 24), and 4 ft more round the drive.
+  const wayFt = (16 + Math.hypot(16, 15)) / 2 + 4; // 22.97
+  const carriedHr = 5 * ((2 * wayFt) / 9000 + 1 / 60); // 0.109
 
   // Reinforced takes 1.6 times as long as plain: Planning Planet, wiki "Breaking out" (seen).
   test('labor hours of breaking out, forming and placing', () => {
     expectFigures({
       'crew.tasks.break-out.labor-hours': ((648 * 1.6 + 84) / 180) * 2, // 1,120.8 sq ft, 12.45 h
       'crew.tasks.form.labor-hours': ((driveFormsFt + walkFormsFt) / 30) * 2, // 122.7 ft, 8.18 h
-      'crew.tasks.place.labor-hours': (needed() / 6) * 3, // 12.16 yd3, 6.08 h
+      // 12.16 yd3, 6.08 h; and five barrows to the walk, 23 ft there and back at 9,000 ft an hour, 1 min each.
+      'crew.tasks.place.labor-hours': (needed() / 6) * 3 + carriedHr, // 6.19 h
     });
   });
 
@@ -344,10 +356,10 @@ describe('maple-court by hand: work and money', () => {
   });
 
   test('the price of the concrete from its cost: 14 % overhead and 16 % margin of the price', () => {
-    // Placing: 12.1637 / 6 x 3 = 6.0818 h at $38.03 = $231.29. Ready mix and fuel $2,163.00.
+    // Placing: 12.1637 / 6 x 3 + 0.1089 = 6.1907 h at $38.03 = $235.43. The plant bills $2,395.75.
     expectFigures({
-      'cost.groups.concrete': 231.29 + 2163,
-      'price.lines.concrete': 3420.41, // 2,394.29 / 0.70
+      'cost.groups.concrete': 235.43 + 2395.75,
+      'price.lines.concrete': 3758.83, // 2,631.18 / 0.70
     });
   });
 

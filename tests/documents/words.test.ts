@@ -119,6 +119,36 @@ type Edit = readonly [of: keyof Trees, path: string, text: string];
 
 /** A part of the full job once more for each, so that words which stand for a choice or a finding come up. */
 const VARIANTS: readonly (readonly Edit[])[] = [
+  // The pour before its forms stand, on a way that only a pump goes; an edge without a taper.
+  [
+    ['job', 'plan.pours-on', '2026-05-07'],
+    ['job', 'site.access.way-slope', '30 %'],
+    ['job', 'build.slabs.drive.thickened-edges.3.taper', '0 in'],
+    ['job', 'build.slabs.terrace.probed-depth', '3 1/2 in'],
+  ],
+  [
+    ['job', 'site.access.way-slope', '12 %'],
+    ['job', 'build.mix.air', '2 %'],
+    ['job', 'build.mix.water-cement', '0.5'],
+    ['job', 'build.mix.fly-ash', '30 %'],
+    ['job', 'build.mix.slag', '55 %'],
+    ['job', 'build.mix.additives.0', 'accelerator'],
+    ['job', 'build.mix.slump', '6 in'],
+    ['job', 'build.mix.aggregate', '2 in'],
+    ['company', 'suppliers.concrete.on-the-way', '90 min'],
+  ],
+  [
+    ['job', 'site.access.way-slope', '12 %'],
+    ['company', 'placing.pump.reach', '10 ft'],
+    ['company', 'placing.buggy.steepest', '10 %'],
+  ],
+  [
+    ['company', 'suppliers.concrete.short-load-below', '5.5 yd3'],
+    ['company', 'suppliers.concrete.short-load-fee', '$900'],
+  ],
+  [['job', 'build.mix.air', '9 %']],
+  [['job', 'build.mix.exposure', 'no-freezing']],
+  [['job', 'build.mix.exposure', 'freezing']],
   [['job', 'build.slabs.drive.base', '0 in']],
   [
     ['company', 'suppliers.base.delivery', '$0'],
@@ -287,6 +317,10 @@ const VARIANTS: readonly (readonly Edit[])[] = [
 const OTHER_ROW =
   'a control of a row of Table 1 that no machine of a job leads to; every code of the table has a word';
 const KEPT: Readonly<Record<string, string>> = {
+  'workOrder.chute.balance.whenEmpty': 'for a plant of which nobody said how early its last load is called',
+  'materials.concrete.script.questions.drive': 'for a plant of which nobody said how long its trucks drive',
+  'materials.concrete.script.questions.balance':
+    'for a plant of which nobody said how early its last load is called',
   'safety.silica.controls.shroud-and-collector': OTHER_ROW,
   'safety.silica.controls.collector-99': OTHER_ROW,
   'safety.silica.controls.water-at-bit': OTHER_ROW,

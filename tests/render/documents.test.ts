@@ -170,6 +170,7 @@ test('parts of a view that are absent leave no trace', async () => {
     findings: null,
     days: [],
     pourDay: null,
+    chute: null,
   };
   const html = await renderOne(
     { kind: 'work-order', folder: 'office', name: 'w', view: bare },
