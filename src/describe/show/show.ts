@@ -68,8 +68,6 @@ export type Show = {
   /** In whole minutes. */
   readonly minutes: (timeHr: number) => PublicText;
   readonly count: (count: number) => PublicText;
-  /** A short time, in whole minutes, up: 65 min. */
-  readonly minutes: (timeHr: number) => PublicText;
   /** A plain ratio: 0.45. */
   readonly ratio: (ratio: number) => PublicText;
   /** What is poured in an hour: 6.0 yd³ or 4.6 m³; the words say that it is an hour. */
@@ -84,7 +82,6 @@ const either = {
   hours: (timeHr: number) => shown(`${formatNumber(timeHr, 1)} h`),
   minutes: (timeHr: number) => shown(`${formatNumber(timeHr * 60, 0)} min`),
   count: (count: number) => shown(formatNumber(count, 0)),
-  minutes: (timeHr: number) => shown(`${formatNumber(ceilToStep(timeHr * 60, 1), 0)} min`),
   ratio: (ratio: number) => shown(formatNumber(ratio, 2)),
 };
 
