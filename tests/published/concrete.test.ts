@@ -1,14 +1,19 @@
 import { Decimal } from 'decimal.js';
 import {
+  airRange,
+  airTarget,
   bagCount,
   cheapestTruckOrder,
+  mostPerLoadCuYd,
   type Standard,
   slabCuYd,
+  slumpToleranceIn,
   spillCuYd,
   stepsCuYd,
   strengthFloor,
   strengthRows,
   unevennessCuYd,
+  waterCementMost,
 } from '../../src/calculate/concrete/index.ts';
 import { formShortByIn } from '../../src/calculate/forms/index.ts';
 import type { BarSize, Exposure, MeshStyle } from '../../src/calculate/job.ts';
@@ -19,6 +24,7 @@ import {
   spacingMultiplier,
   splitIntoPanels,
 } from '../../src/calculate/joints/index.ts';
+import { carryTrips } from '../../src/calculate/placing/index.ts';
 import {
   barLapIn,
   barTable,
@@ -28,6 +34,7 @@ import {
   sheetsAlong,
   steelAreaSqInPerFt,
 } from '../../src/calculate/reinforcement/index.ts';
+import { thickenedCuFt } from '../../src/calculate/thickened/index.ts';
 import { cuYdToCuFt, cuYdToCuM, mmToIn, sqMToSqFt } from '../../src/units/index.ts';
 import { someBars, someMesh } from '../calculate/slabs.ts';
 import { runChecks } from './load.ts';
@@ -89,6 +96,24 @@ runChecks('concrete', {
   bags: (given) => bagCount({ neededCuYd: given.neededCuYd, yieldCuFt: given.yieldCuFt }),
   'strength of a standard psi': (given: { exposure: Exposure; standard: Standard }) =>
     strengthRows(given.exposure).find((row) => row.standard === given.standard)?.leastPsi ?? Number.NaN,
+  'air range of UFGS': (given) => {
+    const { leastRatio, mostRatio } = airRange(given.aggregateIn);
+    return [leastRatio, mostRatio];
+  },
+  'air to order': (given: { aggregateIn: number; exposure: Exposure }) =>
+    airTarget(given.aggregateIn, given.exposure) ?? Number.NaN,
+  'most water to cement': (given: { exposure: Exposure }) =>
+    waterCementMost(given.exposure)?.mostRatio ?? Number.NaN,
+  'slump tolerance in': (given) => slumpToleranceIn(given.slumpIn),
+  'most a load can be yd3': (given) =>
+    mostPerLoadCuYd({
+      onSiteHr: (given.limitMin - given.onTheWayMin) / 60,
+      rateCuYdPerHr: given.rateCuYdPerHr,
+      truckCuYd: given.truckCuYd,
+      incrementCuYd: given.incrementCuYd,
+    }),
+  barrows: (given) => carryTrips({ volumeCuYd: given.volumeCuYd, holdsCuFt: given.holdsCuFt }),
+  'thickened cu ft': (given) => thickenedCuFt(given),
   'strength floor': (given: { exposure: Exposure }) => {
     const { leastPsi, source } = strengthFloor(given.exposure);
     return [leastPsi, source];
