@@ -126,7 +126,9 @@ describe('shipped rule sets', () => {
     expect(RULE_SETS.toSorted()).toEqual(['california', 'general', 'maine', 'maryland']);
     const rules = RULE_SETS.flatMap((name) => shippedRules(name));
     for (const rule of rules) expect(rule.source.length, rule.code).toBeGreaterThan(10);
-    expect(rules).toHaveLength(74 + 1 + 1 + 2);
+    const written = RULE_SETS.flatMap((name) => rowsOf(name).match(/^ {4}source: /gm) ?? []);
+    expect(rules.length).toBe(written.length);
+    expect(written.length).toBeGreaterThan(50);
   });
 
   test('limits as meant, in the unit of the figure', () => {
