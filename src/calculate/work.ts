@@ -176,7 +176,7 @@ export function calcWork(job: Job, topics: Topics) {
     laborUsdPerHr,
   });
   const { supply } = concrete.data;
-  const strength = topics.strength({ pour: job.pour, mix });
+  const strength = topics.strength({ pour: job.pour, strengthPsi: concrete.figures.mix.strength });
   const crew = topics.crew({
     shapes,
     tearOut: tearOut.figures,

@@ -75,7 +75,7 @@ runChecks('pour-day', {
     return figures === undefined ? Number.NaN : num(figures['concrete-too-cold']);
   },
   'least days': ({ wait }: { wait: Wait }) =>
-    num(calcStrength({ pour: { weather: null }, mix: { strengthPsi: 4000 } }).figures.waits[wait].days),
+    num(calcStrength({ pour: { weather: null }, strengthPsi: fig(4000, 'psi') }).figures.waits[wait].days),
   'gallons of curing compound': (given: { areaSqFt: number; finish: Finish; coverage: number }) => {
     const area = fig(given.areaSqFt, 'sq ft');
     const { figures } = calcCuring({

@@ -1,5 +1,5 @@
 import { fToC } from '../../units/index.ts';
-import { constant, type Figure, figure, given, num } from '../figure.ts';
+import { constant, type Figure, figure, num } from '../figure.ts';
 import type { Job } from '../job.ts';
 import type { TopicResult } from '../topic.ts';
 import { WAIT_ROWS, WAITS, type Wait } from './floors.ts';
@@ -45,11 +45,12 @@ const AGES_DAYS = [1, 3, 7, 14, 28];
  */
 export function calcStrength(input: {
   readonly pour: Pick<Job['pour'], 'weather'>;
-  readonly mix: Pick<Job['build']['mix'], 'strengthPsi'>;
+  /** Of the mix as it is ordered. */
+  readonly strengthPsi: Figure;
 }): StrengthResult {
   const comingF = input.pour.weather?.comingF ?? [];
   const daysC = comingF.map(fToC);
-  const strengthPsi = given('build.mix.strength', input.mix.strengthPsi, 'psi');
+  const { strengthPsi } = input;
   const waits = Object.fromEntries(
     WAITS.map((wait) => [wait, waitFigures(wait, strengthPsi, daysC)]),
   ) as unknown as Record<Wait, WaitFigures>;
@@ -63,11 +64,7 @@ export function calcStrength(input: {
   };
 }
 
-function waitFigures(
-  wait: Wait,
-  strengthPsi: ReturnType<typeof given>,
-  daysC: readonly number[],
-): WaitFigures {
+function waitFigures(wait: Wait, strengthPsi: Figure, daysC: readonly number[]): WaitFigures {
   const { floorDays, floorSource, strength, strengthSource } = WAIT_ROWS[wait];
   const floor = figure({
     value: floorDays,
@@ -125,11 +122,7 @@ function later(floorDays: Figure, estimateDays: Figure): Figure {
   });
 }
 
-function strengthAt(
-  dayCount: number,
-  strengthPsi: ReturnType<typeof given>,
-  daysC: readonly number[],
-): Figure {
+function strengthAt(dayCount: number, strengthPsi: Figure, daysC: readonly number[]): Figure {
   const ageDays = daysC.length === 0 ? 0 : ageAfterDays(dayCount, daysC);
   const age = figure({
     value: ageDays,

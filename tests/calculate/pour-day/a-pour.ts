@@ -3,6 +3,7 @@ import { figure } from '../../../src/calculate/figure.ts';
 import type { Finish, Pour, Weather, WeatherTime } from '../../../src/calculate/job.ts';
 import { calcPourDay } from '../../../src/calculate/pour-day/index.ts';
 import { calcStrength } from '../../../src/calculate/strength/index.ts';
+import { fig } from '../crew/a-plan.ts';
 
 export function aTime(atHr: number, changed: Partial<WeatherTime> = {}): WeatherTime {
   return {
@@ -79,7 +80,7 @@ export function aPourDay(
     ),
     rules: [],
     freeCancelHr,
-    waits: calcStrength({ pour: { weather: null }, mix: { strengthPsi: 4000 } }).figures.waits,
+    waits: calcStrength({ pour: { weather: null }, strengthPsi: fig(4000, 'psi') }).figures.waits,
     plan: { crew },
     labor: { dayStartsHr: 7 },
     tasks,

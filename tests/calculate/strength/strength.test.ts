@@ -11,11 +11,12 @@ import {
   WAITS,
 } from '../../../src/calculate/strength/index.ts';
 import { runCount } from '../../support/property-runs.ts';
+import { fig } from '../crew/a-plan.ts';
 import { testExpressions } from '../evaluate.ts';
 import { aWeather } from '../pour-day/a-pour.ts';
 
 const strengthOf = (comingF: readonly number[], strengthPsi = 4000) =>
-  calcStrength({ pour: { weather: aWeather({ comingF }) }, mix: { strengthPsi } });
+  calcStrength({ pour: { weather: aWeather({ comingF }) }, strengthPsi: fig(strengthPsi, 'psi') });
 const daysOf = (comingF: readonly number[], strengthPsi = 4000) => {
   const { waits } = strengthOf(comingF, strengthPsi).figures;
   return WAITS.map((wait) => num(waits[wait].days));
