@@ -330,6 +330,8 @@ export type Slab = {
   readonly baseIn: number;
   /** Fabric between the ground and the base. */
   readonly geotextile: boolean;
+  /** Whether it is held to the rules of public ways. */
+  readonly publicWay: boolean;
   /** Soil dug out below the old slab before the base; 0 where none. */
   readonly digIn: number;
   readonly fall: {

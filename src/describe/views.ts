@@ -165,6 +165,7 @@ export type WorkOrderView = {
   readonly grades: {
     readonly plan: FiguredDrawing;
     readonly tops: TableView | null;
+    readonly strings: TableView | null;
     readonly digs: TableView | null;
     readonly notes: readonly string[];
   } | null;

@@ -24,6 +24,7 @@ export { centroidOf } from './centroid.ts';
 export { circleRing, sectorRing } from './circle.ts';
 export { clearStretches } from './clear-stretches.ts';
 export { clipLineToOutline, clipSegmentToOutline, type Line, type Stretch } from './clip.ts';
+export { type CrossLine, crossLines } from './cross-lines.ts';
 export { segmentsMeet, selfCrossing } from './crossing.ts';
 export { radiusFromSetbackIn, type SimpleCurve, simpleCurve } from './curve.ts';
 export { cutOutline } from './cut-outline.ts';
@@ -98,6 +99,7 @@ export {
   type Surface,
   surfaceThrough,
 } from './surface.ts';
+export { largestBreak } from './surface-breaks.ts';
 export { climbOf, type LinePiece, pointAlong, surfaceAlong } from './surface-line.ts';
 export { cellsWithin, type VolumeBetween, volumeBetween } from './surface-volume.ts';
 export { tapeCorner } from './tape-corner.ts';

@@ -46,6 +46,7 @@ function slabOf(id: string, input: SlabInput): Slab {
     baseIn: inCoreUnit(input.base),
     digIn: inCoreUnit(input.dig),
     geotextile: input.geotextile ?? SHIPPED.geotextile,
+    publicWay: input['public-way'] ?? SHIPPED.publicWay,
     fall: {
       slope: inCoreUnit(input.fall.slope),
       towards: input.fall.towards,

@@ -28,6 +28,7 @@ export const SHIPPED = {
   wayExtraIn: 0,
   formBulgeIn: 0,
   geotextile: false,
+  publicWay: false,
   jointCut: 'wet-sawn',
   jointsProposed: 'rest',
   jointsSealed: false,
@@ -82,6 +83,7 @@ export function shippedOrigins(origins: Origins): ReadonlyMap<string, Origin> {
       add(`${steel}.corners`, SHIPPED.barCorners);
     }
     add(`build.slabs.${id}.geotextile`, 'no');
+    add(`build.slabs.${id}.public-way`, 'no');
     add(`build.slabs.${id}.joints.cut`, SHIPPED.jointCut);
     for (const edge of childrenOf(`build.slabs.${id}.thickened-edges`, origins))
       add(`build.slabs.${id}.thickened-edges.${edge}.taper`, `${SHIPPED.taperIn} in`);

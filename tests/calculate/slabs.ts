@@ -18,6 +18,7 @@ export function aSlab(changed: Partial<Slab> = {}): Slab {
     probedIn: null,
     baseIn: 4,
     geotextile: false,
+    publicWay: false,
     digIn: 0,
     fall: { slope: 1 / 48, towards: 'street' as PublicText, directionDeg: null },
     reinforcement: { kind: 'none' },

@@ -306,6 +306,14 @@ const VARIANTS: readonly (readonly Edit[])[] = [
   ],
   // A straight of the walk comes out even.
   [['company', 'forms.boards.low-board.length', '10 ft']],
+  [['job', 'build.slabs.drive.fall.direction', '270 deg']],
+  [['job', 'heights.points.ramp-2.height', '100.9 ft']],
+  [['job', 'heights.points.ramp-3.height', '100.4 ft']],
+  // A driveway that bends in its middle.
+  [
+    ['job', 'build.slabs.plot.use', 'driveway'],
+    ['job', 'heights.points.plot-middle.height', '101.30 ft'],
+  ],
   // Pieces of 2, 4, 5, 3 and 4 ft: 18 ft, which no saw gets out of three boards.
   [
     ['company', 'forms.boards.low-board.length', '7 ft'],

@@ -428,6 +428,11 @@ export function aWorkOrder(paper: FrameView['paper'] = 'letter'): WorkOrderView 
         ['Slab', 'Corner', '>Height', '>Measured down or up', '>The same'],
         [['Drive', '1', '100.71 ft', '6 1/2″ below', '0.54 ft below']],
       ),
+      strings: aTable(
+        'Strings from corner to corner, at the new top',
+        ['Slab', 'Corners', '>Length', 'Falls', 'The top between them'],
+        [['Drive', '1 to 2', '36′ 0″', '3/16″ / ft (1.3 %) to 2', 'along the string']],
+      ),
       digs: aTable(
         'Dig and base: heights',
         ['Where', '>There now', '>Top', '>Under slab', '>Under base', '>Dig'],

@@ -1,4 +1,4 @@
-import { boundsOf, containsPoint, labelPointOf, type Outline, type Point } from '../../geometry/index.ts';
+import { type Outline, type Point } from '../../geometry/index.ts';
 import type { CoreProblem } from '../../problems/index.ts';
 import { type Figure, figure } from '../figure.ts';
 import type { Heights, Job, Slab, Use } from '../job.ts';
@@ -13,8 +13,10 @@ import { type JointFigures, jointFigures } from './joint-figures.ts';
 import { type OldGround, type OldPart, oldGround, oldPartsUnder } from './old-ground.ts';
 import { placeAt } from './place-at.ts';
 import type { PlaceFigures } from './place-figures.ts';
+import { placesOf } from './places.ts';
 import { gradePoint } from './points.ts';
 import { type Fall, type SlopeFigures, slopeFigures } from './slope-figures.ts';
+import { type StringFigures, type StringLine, stringLines } from './string-figures.ts';
 import { type SlabSurface, slabSurfaces } from './surfaces.ts';
 
 export { placeAt } from './place-at.ts';
@@ -26,6 +28,8 @@ export type SlabGrades = SlopeFigures &
   Partial<DigVolumeFigures> & {
     /** Its sharp corners by their numbers, `corner-1`, and its middle. */
     readonly places: Readonly<Record<string, PlaceFigures>>;
+    /** By the numbers of two corners: `corner-1-to-2`; only where a straight edge runs between them. */
+    readonly strings?: Readonly<Record<string, StringFigures>>;
     /** The deepest of its places [in]; only where the digging is known. */
     readonly 'deepest-dig'?: Figure;
   };
@@ -48,6 +52,7 @@ export type GradedSlab = SlabSurface & {
   /** What is there now under it; null where that is not known. */
   readonly parts: readonly OldPart[] | null;
   readonly falls: readonly Fall[];
+  readonly strings: readonly StringLine[];
 };
 
 export type GradesResult = TopicResult<
@@ -140,10 +145,8 @@ function gradedSlab(
   },
 ): GradedSlab {
   const { outline } = made;
-  const places: Record<string, Point> = {
-    ...Object.fromEntries(corners.map(({ number, at }) => [`corner-${number}`, at])),
-    middle: middleOf(outline),
-  };
+  const places = placesOf(outline, corners);
+  const strings = stringLines(made, corners);
   const parts = oldPartsUnder(outline, ground.old, ground.allThings);
   const placeFigures = Object.fromEntries(
     Object.entries(places).map(([name, at]) => [name, placeAt(made, parts, at)]),
@@ -154,9 +157,17 @@ function gradedSlab(
     places,
     parts,
     falls: slopes.falls,
+    strings,
     figures: {
       ...slopes.figures,
       places: placeFigures,
+      ...(strings.length === 0
+        ? {}
+        : {
+            strings: Object.fromEntries(
+              strings.map(({ from, to, figures }) => [`corner-${from}-to-${to}`, figures]),
+            ),
+          }),
       ...(parts === null || parts.length === 0
         ? {}
         : { 'deepest-dig': deepest(placeFigures), ...digVolumes(made, parts) }),
@@ -183,15 +194,6 @@ function slopesOf(
   const slopes = slopeFigures(made, outlets);
   slopesByOutline.set(made.outline, { slab: made.slab, heights, slopes });
   return slopes;
-}
-
-/** Halfway along and across, or as near to that as there is room. */
-function middleOf(outline: Outline): Point {
-  const { minXIn, maxXIn, minYIn, maxYIn } = boundsOf(outline);
-  const middle = { xIn: (minXIn + maxXIn) / 2, yIn: (minYIn + maxYIn) / 2 };
-  if (containsPoint(outline, middle)) return middle;
-  const { xIn, yIn } = labelPointOf(outline);
-  return { xIn, yIn };
 }
 
 function deepest(places: Readonly<Record<string, PlaceFigures>>): Figure {

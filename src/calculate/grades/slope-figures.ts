@@ -1,5 +1,6 @@
-import { cellsWithin, fallOf, lowPoints } from '../../geometry/index.ts';
+import { cellsWithin, fallOf, largestBreak, lowPoints } from '../../geometry/index.ts';
 import { type Figure, figure, given } from '../figure.ts';
+import { type AcrossFigures, acrossFigures } from './across-figures.ts';
 import { leastFallFromHouse, type Outlets } from './house-fall.ts';
 import { heightsOf } from './place-figures.ts';
 import type { SlabSurface } from './surfaces.ts';
@@ -9,6 +10,12 @@ export type SlopeFigures = {
   readonly slope: Figure;
   readonly steepest: Figure;
   readonly flattest: Figure;
+  /** The most that the slope changes where two of its planes meet [rise over run]. */
+  readonly 'largest-break': Figure;
+  /** Of a walk only. */
+  readonly across?: AcrossFigures;
+  /** The same, where the slab is held to the rules of public ways. */
+  readonly 'public-way'?: AcrossFigures;
   /** How deep water stands at the most before it finds a way out [in]. */
   readonly 'stands-deep': Figure;
   /** The least within 10 ft of it; only where an edge stands along the house and it falls away. */
@@ -66,6 +73,11 @@ export function slopeFigures(
       slope,
       steepest: ratio(Math.max(...slopes), 'the steepest of the planes within the slab'),
       flattest: ratio(Math.min(...slopes), 'the flattest of the planes within the slab'),
+      'largest-break': ratio(
+        largestBreak(surface, outline),
+        'the most that the climbs of two planes differ, square to the line where they meet',
+      ),
+      ...walkFigures(made),
       'stands-deep': figure({
         value: Math.max(0, ...depthsIn),
         unit: 'in',
@@ -121,6 +133,17 @@ function directionFigure(
         statedDeg: given(`build.slabs.${id}.fall.direction`, fall.directionDeg, 'deg'),
       },
     }),
+  };
+}
+
+function walkFigures(made: SlabSurface): Pick<SlopeFigures, 'across' | 'public-way'> {
+  const { use, publicWay } = made.slab;
+  if (use !== 'walk' && !publicWay) return {};
+  const figures = acrossFigures(made);
+  if (figures === null) return {};
+  return {
+    ...(use === 'walk' ? { across: figures } : {}),
+    ...(publicWay ? { 'public-way': figures } : {}),
   };
 }
 

@@ -40,10 +40,11 @@ export function waterItems(facts: ProposalFacts, words: Words): ProposalView['ar
 }
 
 function waterSentence({ fall, water }: Slab, show: Show, words: Words): PublicText {
-  const say = words.proposal.water;
-  if (water === null) return say.planned(fall.towards, show.slope(fall.slope));
-  const runs = say.measured(fall.towards, show.slope(water.slope));
-  const beside = water.atHouse === null ? runs : say.atHouse[water.atHouse](runs);
+  const { planned, measured, atHouse, stands } = words.proposal.water;
+  const { 'from-it': fromIt, 'to-it': toIt } = atHouse;
+  if (water === null) return planned(fall.towards, show.slope(fall.slope));
+  const runs = measured(fall.towards, show.slope(water.slope));
+  const beside = water.atHouse === null ? runs : (water.atHouse === 'to-it' ? toIt : fromIt)(runs);
   const deep = show.size(water.standsDeepIn);
-  return deep === show.size(0) ? beside : say.stands(beside, deep);
+  return deep === show.size(0) ? beside : stands(beside, deep);
 }

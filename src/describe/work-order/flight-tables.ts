@@ -77,10 +77,11 @@ function flightNote(flight: Flight, made: Made): string {
 /** What the heights say of the surface at the foot, spot by spot. */
 function footText(foot: NonNullable<StayFigures['foot']>, { show, words }: Made): string {
   const say = words.flights.stays;
+  const { stays, up, down } = say;
   const spots = FOOT_SPOTS.map((spot) => {
     const changeIn = num(foot[spot].change);
     const size = show.fine(Math.abs(changeIn));
-    const moves = size === show.fine(0) ? say.stays : (changeIn > 0 ? say.up : say.down)(size);
+    const moves = size === show.fine(0) ? stays : (changeIn > 0 ? up : down)(size);
     return say.spotMoves(say.spots[spot], moves);
   });
   return say.fromHeights(spots.join(say.and));

@@ -13,6 +13,7 @@ import { end, row, start, tableOrNull } from '../parts/tables.ts';
 import type { Show } from '../show/index.ts';
 import type { FiguredDrawing, TableView, WorkOrderView } from '../views.ts';
 import { crewPlan } from './crew-plan.ts';
+import { stringsTable } from './strings-table.ts';
 
 type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 
@@ -25,8 +26,14 @@ export function gradesView(made: Made): WorkOrderView['grades'] {
   return {
     plan: gradesPlan(slabs, made),
     tops: topsTable(slabs, made),
+    strings: stringsTable(slabs, made),
     digs,
-    notes: [...slabs.flatMap((slab) => digNotes(slab, made)), ...(digs === null ? [] : [deep]), beyond],
+    notes: [
+      ...slabs.flatMap((slab) => acrossNotes(slab, made)),
+      ...slabs.flatMap((slab) => digNotes(slab, made)),
+      ...(digs === null ? [] : [deep]),
+      beyond,
+    ],
   };
 }
 
@@ -137,19 +144,27 @@ function digsTable(slabs: readonly GradedSlab[], { show, words }: Made): TableVi
         const { existing, finish, dig, fill } = place;
         const { 'slab-bottom': slabBottom, 'base-bottom': baseBottom } = place;
         if (existing === undefined || slabBottom === undefined || baseBottom === undefined) return [];
-        const [, number] = /^corner-(\d+)$/.exec(name) ?? [];
         const heights = [existing, finish, slabBottom, baseBottom].map((height) => show.height(num(height)));
         const digText = depthText({ digIn: num(dig ?? existing), fillIn: num(fill ?? existing) }, show, say);
-        return [
-          row(
-            say.at(slab.label, number === undefined ? say.middle : say.corner(number)),
-            ...heights,
-            digText,
-          ),
-        ];
+        return [row(say.at(slab.label, placeName(name, say)), ...heights, digText)];
       }),
     ),
   );
+}
+
+/** A corner or an edge by its number, or the middle. */
+function placeName(name: string, say: Words['workOrder']['grades']['digs']): string {
+  const [, what, number] = /^(corner|edge)-(\d+)$/.exec(name) ?? [];
+  const { middle, corner, edge } = say;
+  if (number === undefined) return middle;
+  return (what === 'corner' ? corner : edge)(number);
+}
+
+/** How a walk falls across and along. */
+function acrossNotes({ slab, figures: { across } }: GradedSlab, { show, words }: Made): readonly string[] {
+  if (across === undefined) return [];
+  const say = words.workOrder.grades;
+  return [say.across(slab.label, show.slope(num(across.slope)), show.slope(num(across.along)))];
 }
 
 function digNotes({ slab, figures }: GradedSlab, { results, show, words }: Made): readonly string[] {

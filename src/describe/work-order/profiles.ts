@@ -92,10 +92,10 @@ function stretchNote(
   piece: DrawnProfile['reaches'][number]['pieces'][number],
   { show, words }: Made,
 ): string {
-  const say = words.workOrder.profiles;
+  const { level, falls, climbs } = words.workOrder.profiles;
   const [from, to] = [ends[0].toUpperCase(), ends[1].toUpperCase()];
   const climb = climbOf(piece);
   const slope = show.slope(Math.abs(climb));
-  if (slope === show.slope(0)) return say.level(from, to);
-  return (climb < 0 ? say.falls : say.climbs)(from, to, slope);
+  if (slope === show.slope(0)) return level(from, to);
+  return (climb < 0 ? falls : climbs)(from, to, slope);
 }

@@ -133,6 +133,9 @@ const slab = () =>
         '90 deg',
       ).optional(),
     }),
+    'public-way': yesNo(
+      'Whether the public walks on it, or somebody wants it held to the rules of public ways: how it falls across and along is then held against them; no if not given.',
+    ).optional(),
     reinforcement: reinforcement().optional(),
     'edge-joints': byNumber(
       edgeJoint(),

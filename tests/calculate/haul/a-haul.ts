@@ -53,6 +53,7 @@ export function aSlab(changed: Partial<Slab> = {}): Slab {
     probedIn: null,
     baseIn: 0,
     geotextile: false,
+    publicWay: false,
     digIn: 0,
     fall: { slope: 0.02, towards: forAll('the street'), directionDeg: null },
     reinforcement: { kind: 'none' },
