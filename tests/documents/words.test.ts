@@ -208,8 +208,6 @@ const VARIANTS: readonly (readonly Edit[])[] = [
   [
     ['job', 'build.slabs.drive.joint-spacing', '40 ft'],
     ['job', 'build.slabs.drive.rectangle.length', '20 ft'],
-    ['job', 'build.slabs.drive.joints.lines.gate.from.0', '15 ft'],
-    ['job', 'build.slabs.drive.joints.lines.gate.to.0', '15 ft'],
     ['job', 'heights.points.curb-left.at.0', '20 ft'],
     ['job', 'heights.points.curb-right.at.0', '20 ft'],
     ['job', 'build.slabs.drive.joints.lines.gate.from.0', '15 ft'],
