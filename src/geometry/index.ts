@@ -44,7 +44,6 @@ export {
   boundsOf,
   containsPoint,
   distanceToEdgeIn,
-  distanceToLineIn,
   distanceToOneEdgeIn,
   edgeLengthsByKindIn,
   labelPointOf,

@@ -31,7 +31,7 @@ import { type PouredSlab, type SlabFigures, slabFigures, stepsNet } from './volu
 export { airRange, airTarget } from './air-table.ts';
 export type { BagFigures } from './bag-figures.ts';
 export { bagCount, baggedCostUsd } from './bags.ts';
-export { type Arrival, arrivals, mostPerLoadCuYd } from './delivery.ts';
+export { type Arrival, mostPerLoadCuYd } from './delivery.ts';
 export type { DeliveryFigures } from './delivery-figures.ts';
 export { type MixFigures, mixFigures } from './mix-figures.ts';
 export { slumpToleranceIn } from './slump.ts';

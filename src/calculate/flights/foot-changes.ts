@@ -9,7 +9,7 @@ export type FootChanges = Readonly<Record<FootSpot, FigureInput>>;
 
 /** By spot: what is there now and the new surface above the datum, and how far that is above the other [in]. */
 export type FootHeights = Readonly<
-  Record<FootSpot, { readonly now: Figure; readonly then: Figure; readonly change: Figure }>
+  Record<FootSpot, { readonly now: Figure; readonly planned: Figure; readonly change: Figure }>
 >;
 
 export type Foot = {
@@ -72,7 +72,7 @@ function heightsAt(slab: GradedSlab, at: Point): FootHeights[FootSpot] | null {
     formula: 'thenIn - nowIn',
     inputs: { thenIn: finish, nowIn: existing },
   });
-  return { now: existing, then: finish, change };
+  return { now: existing, planned: finish, change };
 }
 
 /** The other topics run on a foot that stays as it is, and the problem keeps all of it off paper. */

@@ -56,7 +56,7 @@ describe('what changes at the foot of a flight, from the heights', () => {
     expect(problems).toEqual([]);
     const { left, middle, right } = porch?.foot ?? {};
     expect([left, middle, right].map((spot) => spot && num(spot.change))).toEqual([1, 0.5, 0]);
-    expect([left, middle, right].map((spot) => spot && num(spot.then))).toEqual([100, 99.5, 99]);
+    expect([left, middle, right].map((spot) => spot && num(spot.planned))).toEqual([100, 99.5, 99]);
     expect(Object.values(porch?.risers ?? {}).map(num)).toEqual([6.5, 7, 7.5]);
     // The middle of the foot carries the split: 21 1/2 in less 1/2 in, in three.
     expect(porch === undefined ? null : num(porch.kept.riser)).toBe(7);

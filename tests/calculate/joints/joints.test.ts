@@ -22,10 +22,10 @@ function joints(...slabs: readonly Slab[]) {
 }
 
 /** The figures of a slab as numbers; the width of a walk only where it is one. */
-const numbersOf = ({ 'walk-width': walkWidth, proposed: _, ...figures }: SlabJoints) => ({
-  ...values(figures),
-  ...(walkWidth === undefined ? {} : { 'walk-width': num(walkWidth) }),
-});
+function numbersOf(figures: SlabJoints) {
+  const { 'walk-width': walkWidth, proposed: _, ...others } = figures;
+  return { ...values(others), ...(walkWidth === undefined ? {} : { 'walk-width': num(walkWidth) }) };
+}
 
 describe('calcJoints', () => {
   const drive = aSlab({ shape: rectangle(480, 216, { edges: [{ edge: 4, kind: 'house' }] }) });
