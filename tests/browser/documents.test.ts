@@ -21,11 +21,11 @@ const JOBS = inject('demoJobs');
 /** Pages each document may take: a demo job that needs more has lost its shape. */
 const MOST_PAGES = {
   'homeowner/proposal': 9,
-  'office/work-order': 18,
-  'office/materials': 5,
-  'office/safety': 6,
-  'office/calculation': 40,
-  'office/binder': 75,
+  'office/work-order': 28,
+  'office/materials': 7,
+  'office/safety': 4,
+  'office/calculation': 62,
+  'office/binder': 110,
 } as const;
 type DocumentName = keyof typeof MOST_PAGES;
 

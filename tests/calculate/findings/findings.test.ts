@@ -229,6 +229,20 @@ describe('shipped rule sets', () => {
     ['lip-between-slabs', 'grades.joints.drive-to-walk.lip', 'in', 0.25, 0.26],
     ['break-between-slabs', 'grades.joints.drive-to-walk.break', 'ratio', 0.03, 0.031],
     ['walk-closes-badly', 'outline.slabs.walk.closure.share', 'ratio', 0.005, 0.006],
+    ['forecast-of-another-day', 'pour-day.weather.days-apart', 'days', 0, 1],
+    ['evaporation-high', 'pour-day.evaporation.most', 'lb/sq ft/h', 0.2, 0.21],
+    ['concrete-hot', 'pour-day.weather.concrete', '°F', 95, 96],
+    ['concrete-cold', 'pour-day.weather.concrete-too-cold', '°F', 0, 1],
+    ['air-cold', 'pour-day.weather.lowest-air', '°F', 40, 39],
+    ['base-may-be-frozen', 'pour-day.weather.low-before', '°F', 32, 31],
+    ['base-may-be-wet', 'pour-day.weather.rain-before', 'in', 0.25, 0.3],
+    ['rain-likely', 'pour-day.weather.rain-chance', 'ratio', 0.3, 0.31],
+    ['wind-strong', 'pour-day.weather.strongest-wind', 'mph', 20, 21],
+    ['work-in-the-dark', 'pour-day.weather.hours-in-the-dark', 'h', 0, 0.5],
+    ['saw-window-closed', 'pour-day.saw.hours-short', 'h', 0, 0.5],
+    ['finishers-short', 'pour-day.finishers.short', 'each', 0, 1],
+    ['tools-late', 'pour-day.finishers.tools-late', 'h', 0, 0.5],
+    ['curing-film-in-the-way', 'curing.film-in-the-way', 'each', 0, 1],
   ];
 
   test('every general rule is tried', () => {
