@@ -64,6 +64,11 @@ describe('soft ground in maple-court', () => {
       ...job,
       acknowledged: [],
       heights: null,
+      walls: {},
+      profiles: {},
+      lids: {},
+      tieIns: { publicWalks: {}, drains: {} },
+      site: { ...job.site, flights: {} },
       build: { ...job.build, slabs: { drive: { ...slab, baseIn: 0 } } },
     };
     const { problems } = calculateJob({

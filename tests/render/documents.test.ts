@@ -177,7 +177,8 @@ test('parts of a view that are absent leave no trace', async () => {
     { projectDir },
   );
   expect(markupFaults(html)).toEqual([]);
-  expect(bodyOf(html).match(/<table/g)).toHaveLength(4);
+  // Slabs, forms, joints, panels, edges.
+  expect(bodyOf(html).match(/<table/g)).toHaveLength(5);
   expect(bodyOf(html)).not.toMatch(/class="(?:day|finding)/);
   expect(bodyOf(html)).not.toContain('Break to');
   const safety = { ...fixtures.aSafety(), silica: null, rest: null };

@@ -199,11 +199,12 @@ describe('calcReinforcement', () => {
 
   test('an inner corner without a joint gets two bars across it, of mesh as well', () => {
     const shape = lShape({ lengthIn: 240, widthIn: 240, legIn: 90, armIn: 90 });
-    const barred = steel([aSlab({ shape, reinforcement: someBars() })]);
+    const joints = { cut: 'wet-sawn', lines: {}, propose: 'nothing', sealed: false } as const;
+    const barred = steel([aSlab({ shape, joints, reinforcement: someBars() })]);
     expect(num(barsOf(barred).diagonals)).toBe(2);
     const diagonals = at(barred.data.laid, 'drive').bars.filter(({ way }) => way === 'diagonal');
     expect(diagonals.map(({ lengthIn }) => lengthIn)).toEqual([48, 48]);
-    const meshed = steel([aSlab({ shape, reinforcement: someMesh() })]);
+    const meshed = steel([aSlab({ shape, joints, reinforcement: someMesh() })]);
     expect(num(meshOf(meshed, 'drive').diagonals)).toBe(2);
     // Two bars of 4 ft out of one of 20 ft.
     expect(num(at(meshed.figures.stock, 'steel-4').sticks)).toBe(1);
