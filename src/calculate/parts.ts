@@ -9,7 +9,7 @@ import { type Figure, type FigureUnit, figure, num } from './figure.ts';
  * @example inputName('slab-1', 'SqFt') // slab_1SqFt
  */
 export function inputName(id: string, unitSuffix: string): string {
-  const camel = id.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase()).replaceAll('-', '_');
+  const camel = id.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase()).replaceAll(/[.-]/g, '_');
   return `${/^\d/.test(camel) ? '_' : ''}${camel}${unitSuffix}`;
 }
 

@@ -10,6 +10,9 @@ export type TaskFigures = {
   readonly quantity: Figure;
   readonly 'clock-hours': Figure;
   readonly 'labor-hours': Figure;
+  /** Of placing alone, where those who carry work beside it. */
+  readonly 'placing-clock-hours'?: Figure;
+  readonly 'placing-labor-hours'?: Figure;
 };
 export type TaskHours = Readonly<Partial<Record<CrewTask, TaskFigures>>>;
 
@@ -117,6 +120,8 @@ function carriedHours(
   const { 'clock-hours': wayClockHr, 'labor-hours': carryLaborHr } = carried;
   return {
     quantity,
+    'placing-clock-hours': placeClockHr,
+    'placing-labor-hours': placeLaborHr,
     'clock-hours': hours(Math.max(num(placeClockHr), num(wayClockHr)), 'max(placeClockHr, wayClockHr)', {
       placeClockHr,
       wayClockHr,
@@ -134,7 +139,7 @@ function drivenHours(quantity: Figure, { hours, trucks }: WorkFigures['haul']): 
   const labor = figure({ ...driven, value: hours.value, formula: 'driverHr', inputs });
   const clock =
     trucks === undefined || num(trucks) === 1
-      ? labor
+      ? figure({ ...driven, value: hours.value, formula: 'driverHr', inputs })
       : figure({
           ...driven,
           value: num(hours) / num(trucks),

@@ -13,6 +13,10 @@ import type { SlabSurface } from './surfaces.ts';
 
 /** A string from one sharp corner to the next, at the height of the new top at both. */
 export type StringFigures = {
+  /** Heights of its ends and its length on the plan [in]. */
+  readonly from: Figure;
+  readonly to: Figure;
+  readonly length: Figure;
   /** How much it falls or climbs [rise over run]. */
   readonly slope: Figure;
   /** How far the new top between its ends is from it, above or below, at the most [in]. */
@@ -72,6 +76,9 @@ function stringLine(made: SlabSurface, from: StringCorner, to: StringCorner): St
     climb,
     off,
     figures: {
+      from: fromIn,
+      to: toIn,
+      length,
       slope: figure({
         value: Math.abs(climb),
         unit: 'ratio',

@@ -23,6 +23,8 @@ export type SwapFigures = {
   readonly waits: Figure;
   /** Of the driver, for these [h]. */
   readonly hours: Figure;
+  /** A truck that waits drives none. */
+  readonly miles: Figure;
   /** Driver and truck [$]. */
   readonly cost: Figure;
 };
@@ -111,7 +113,7 @@ function swapFigures({ problem, loads, rates }: Parameters<typeof workingFigures
     inputs: { waits, sparedHr: spared },
   });
   const miles = figure({ value: 0, unit: 'mi', decimals: 0, formula: '0', inputs: {} });
-  return { spared, waits, hours, cost: haulCostFigure({ hours, miles, fee: null }, rates) };
+  return { spared, waits, hours, miles, cost: haulCostFigure({ hours, miles, fee: null }, rates) };
 }
 
 /** Loads that do not come after one on another trailer. */

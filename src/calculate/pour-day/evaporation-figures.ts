@@ -15,6 +15,10 @@ import { weatherAt } from './weather-at.ts';
 export type EvaporationFigures = {
   /** By hour of the day, `hour-08`. */
   readonly at: Readonly<Record<string, Figure>>;
+  /** What the forecast says of the same hours. */
+  readonly forecast: Readonly<
+    Record<string, { readonly air: Figure; readonly humidity: Figure; readonly wind: Figure }>
+  >;
   readonly most: Figure;
 };
 
@@ -41,6 +45,7 @@ export function evaporationFigures(
   rules: readonly Pick<Rule, 'code' | 'limit'>[],
 ): { readonly figures: EvaporationFigures; readonly hours: readonly PourHour[] } | null {
   const limit = rules.find(({ code }) => code === 'evaporation-high')?.limit ?? ACT_FROM;
+  const forecast = Object.fromEntries(hoursHr.map((atHr) => [hourKey(atHr), forecastFigures(weather, atHr)]));
   const hours = hoursHr.map((atHr): PourHour => {
     const {
       rainChanceRatio = null,
@@ -48,7 +53,7 @@ export function evaporationFigures(
       sky = null,
     } = weather.times.findLast((time) => time.atHr <= atHr) ?? {};
     const measured = weatherAt(weather.times, atHr);
-    const evaporation = atOneHour(weather, atHr);
+    const evaporation = atOneHour(weather, forecast[hourKey(atHr)] ?? forecastFigures(weather, atHr));
     const level = num(evaporation) > limit ? 'act' : num(evaporation) > WATCH_FROM ? 'watch' : 'low';
     return { atHr, ...measured, rainChanceRatio, rainIn, sky, evaporation, level };
   });
@@ -62,12 +67,12 @@ export function evaporationFigures(
     inputs: {},
     source: EVAPORATION_SOURCE,
   });
-  return { figures: { at, most }, hours };
+  return { figures: { at, forecast, most }, hours };
 }
 
-function atOneHour(weather: Weather, atHr: number): Figure {
+function forecastFigures(weather: Weather, atHr: number): EvaporationFigures['forecast'][string] {
   const { airF, humidityRatio, windMph } = weatherAt(weather.times, atHr);
-  const forecast = (name: string, value: number, unit: '°F' | 'ratio' | 'mph', decimals: number) =>
+  const told = (name: string, value: number, unit: '°F' | 'ratio' | 'mph', decimals: number) =>
     figure({
       value,
       unit,
@@ -75,18 +80,34 @@ function atOneHour(weather: Weather, atHr: number): Figure {
       formula: { method: `${name} of the forecast, straight between its times` },
       inputs: {},
     });
+  return {
+    air: told('air', airF, '°F', 1),
+    humidity: told('humidity', humidityRatio, 'ratio', 2),
+    wind: told('wind', windMph, 'mph', 1),
+  };
+}
+
+function atOneHour(
+  weather: Weather,
+  { air, humidity, wind }: EvaporationFigures['forecast'][string],
+): Figure {
   const concreteF = given('pour.weather.concrete', weather.concreteF, '°F');
   return figure({
-    value: evaporationLbPerSqFtHr({ concreteF: weather.concreteF, airF, humidityRatio, windMph }),
+    value: evaporationLbPerSqFtHr({
+      concreteF: weather.concreteF,
+      airF: num(air),
+      humidityRatio: num(humidity),
+      windMph: num(wind),
+    }),
     unit: 'lb/sq ft/h',
     decimals: 3,
     formula: EVAPORATION_FORMULA,
     inputs: {
       vaporPsi: constant('vapor pressure at 32 °F', VAPOR_AT_32_PSI, 'psi', VAPOR_SOURCE),
       concreteF,
-      airF: forecast('air', airF, '°F', 1),
-      humidityRatio: forecast('humidity', humidityRatio, 'ratio', 2),
-      windMph: forecast('wind', windMph, 'mph', 1),
+      airF: air,
+      humidityRatio: humidity,
+      windMph: wind,
     },
     source: EVAPORATION_SOURCE,
   });

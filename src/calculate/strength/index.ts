@@ -32,6 +32,8 @@ export type StrengthResult = TopicResult<
     readonly waits: Readonly<Record<Wait, WaitFigures>>;
     /** By age, `day-3`; only with the coming days [psi]. */
     readonly at?: Readonly<Record<string, Figure>>;
+    /** The equivalent ages of the same days. */
+    readonly ages?: Readonly<Record<string, Figure>>;
   },
   { readonly isEstimated: boolean }
 >;
@@ -54,11 +56,14 @@ export function calcStrength(input: {
   const waits = Object.fromEntries(
     WAITS.map((wait) => [wait, waitFigures(wait, strengthPsi, daysC)]),
   ) as unknown as Record<Wait, WaitFigures>;
+  const ages = Object.fromEntries(
+    AGES_DAYS.map((dayCount) => [`day-${dayCount}`, ageFigure(dayCount, daysC)]),
+  );
   const at = Object.fromEntries(
-    AGES_DAYS.map((dayCount) => [`day-${dayCount}`, strengthAt(dayCount, strengthPsi, daysC)]),
+    Object.entries(ages).map(([day, age]) => [day, strengthAt(age, strengthPsi)]),
   );
   return {
-    figures: { waits, ...(daysC.length === 0 ? {} : { at }) },
+    figures: { waits, ...(daysC.length === 0 ? {} : { ages, at }) },
     data: { isEstimated: daysC.length > 0 },
     problems: [],
   };
@@ -122,18 +127,20 @@ function later(floorDays: Figure, estimateDays: Figure): Figure {
   });
 }
 
-function strengthAt(dayCount: number, strengthPsi: Figure, daysC: readonly number[]): Figure {
-  const ageDays = daysC.length === 0 ? 0 : ageAfterDays(dayCount, daysC);
-  const age = figure({
-    value: ageDays,
+function ageFigure(dayCount: number, daysC: readonly number[]): Figure {
+  return figure({
+    value: daysC.length === 0 ? 0 : ageAfterDays(dayCount, daysC),
     unit: 'days',
     decimals: 1,
     formula: { method: `equivalent age after ${dayCount} days at the mean air of the coming days` },
     inputs: {},
     source: AGE_SOURCE,
   });
+}
+
+function strengthAt(age: Figure, strengthPsi: Figure): Figure {
   return figure({
-    value: num(strengthPsi) * strengthRatio(ageDays),
+    value: num(strengthPsi) * strengthRatio(num(age)),
     unit: 'psi',
     decimals: 0,
     formula: 'strengthPsi * (ageDays / (aDays + b * ageDays))',
