@@ -86,7 +86,7 @@ function isAudit(within: readonly string[]): boolean {
 
 /** Symbols that stand behind a number, and are the same in every language of one system of units. */
 const UNITS =
-  /(?<=\d[\d,.]* ?)(?:sq ft\/gal|sq in\/ft|sq in|lb\/cu ft|lb\/sq ft\/h|kg\/m²\/h|lb\/sq ft|sq ft|cu ft|ft|in|deg|yd³|yd3|lb|tons?|psi|°F|°C|mph|km\/h|mi|gal|h|days|each|per h|APF|dBA|mm|m²|m³|m|kg|km|t|L|MPa)(?![\p{L}\d])/gu;
+  /(?<=\d[\d,.]* ?)(?:sq ft\/gal|yd3\/h|min|sq in\/ft|sq in|lb\/cu ft|lb\/sq ft\/h|kg\/m²\/h|lb\/sq ft|sq ft|cu ft|ft|in|deg|yd³|yd3|lb|tons?|psi|°F|°C|mph|km\/h|mi|gal|h|days|each|per h|APF|dBA|mm|m²|m³|m|kg|km|t|L|MPa)(?![\p{L}\d])/gu;
 const RATES = /(?<=\$[\d,.]+)\/(?:h|yd3|ton|load|mi|lb|day|each|visit|sq ft|ft)(?!\p{L})/gu;
 const PER = / \/ (?:ft|m)(?!\p{L})/gu;
 const KINDS_OF_FILE = /\bPDF\b/g;
@@ -157,6 +157,7 @@ const VARIANTS: readonly (readonly Edit[])[] = [
   ],
   [
     ['company', 'trailers.big-box.axle-rating', '5,000 lb'],
+    ['company', 'machines.skid.tied-down.weight', '900 lb'],
     ['job', 'heights.public-walks.town-walk.way', 'replace'],
     ['job', 'heights.drains.channel.pipe.length', '60 ft'],
     ['job', 'heights.lids.cleanout.kind', 'lid'],
@@ -169,19 +170,25 @@ const VARIANTS: readonly (readonly Edit[])[] = [
   ],
   [
     ['company', 'tow-vehicle.tow-rating', '6,000 lb'],
+    ['company', 'machines.skid.tied-down.weight', '900 lb'],
     ['company', 'tow-vehicle.gross-rating', '26,001 lb'],
   ],
   [
     ['company', 'tow-vehicle.combined-rating', '14,000 lb'],
+    ['company', 'machines.skid.tied-down.weight', '900 lb'],
     ['job', 'heights.public-walks.town-walk.way', 'grind'],
     ['job', 'heights.public-walks.town-walk.left.should', '99.9 ft'],
     ['job', 'heights.public-walks.town-walk.right.should', '99.9 ft'],
   ],
   [
     ['company', 'tow-vehicle.carries', '4,000 lb'],
+    ['company', 'machines.skid.tied-down.weight', '900 lb'],
     ['job', 'heights.public-walks.town-walk.way', 'leave-edge'],
   ],
-  [['company', 'tow-vehicle.hitch-rating', '900 lb']],
+  [
+    ['company', 'tow-vehicle.hitch-rating', '900 lb'],
+    ['company', 'machines.skid.tied-down.weight', '900 lb'],
+  ],
   [['company', 'suppliers.concrete.short-load-below', '8 yd3']],
   [['company', 'machines.skid.kind', 'jackhammer']],
   [

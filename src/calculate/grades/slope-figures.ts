@@ -1,5 +1,5 @@
 import { cellsWithin, fallOf, largestBreak, lowPoints } from '../../geometry/index.ts';
-import { type Figure, figure, given } from '../figure.ts';
+import { type Figure, figure, given, num } from '../figure.ts';
 import { type AcrossFigures, acrossFigures } from './across-figures.ts';
 import { leastFallFromHouse, type Outlets } from './house-fall.ts';
 import { heightsOf } from './place-figures.ts';
@@ -143,8 +143,21 @@ function walkFigures(made: SlabSurface): Pick<SlopeFigures, 'across' | 'public-w
   if (figures === null) return {};
   return {
     ...(use === 'walk' ? { across: figures } : {}),
-    ...(publicWay ? { 'public-way': figures } : {}),
+    ...(publicWay ? { 'public-way': use === 'walk' ? ofPublicWay(figures) : figures } : {}),
   };
+}
+
+/** The same two slopes once more, held against the limits of a way that the public uses. */
+function ofPublicWay({ slope, along }: AcrossFigures): AcrossFigures {
+  const again = (ratio: Figure) =>
+    figure({
+      value: num(ratio),
+      unit: 'ratio',
+      decimals: ratio.decimals,
+      formula: 'walkRatio',
+      inputs: { walkRatio: ratio },
+    });
+  return { slope: again(slope), along: again(along) };
 }
 
 /** Triangles that lean alike are one part, and its arrow stands in the largest of them. */

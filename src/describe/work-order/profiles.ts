@@ -3,6 +3,7 @@ import type { JobResults } from '../../calculate/index.ts';
 import type { Job } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import type { DrawnProfile } from '../../calculate/profiles/index.ts';
+import type { PublicText } from '../../calculate/text.ts';
 import { climbOf } from '../../geometry/index.ts';
 import type { Words } from '../../words/index.ts';
 import { drawProfile } from '../drawing/index.ts';
@@ -33,7 +34,7 @@ function profileDrawing({ profile, reaches, stations, figures }: DrawnProfile, {
       old,
     })),
     stations: stations.map(({ letter, alongIn }) => ({
-      letter: letter.toUpperCase(),
+      letter: words.common.drawing.station(letter.toUpperCase() as PublicText),
       alongIn,
       heightIn: num(thingNamed(figures.stations, letter, 'station').finish),
     })),

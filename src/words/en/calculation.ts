@@ -36,6 +36,7 @@ export const calculation = {
     base: 'Base',
     forms: 'Forms',
     joints: 'Joints',
+    edges: 'Edges',
     reinforcement: 'Reinforcement',
     concrete: 'Concrete',
     haul: 'Haul',

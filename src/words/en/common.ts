@@ -94,6 +94,7 @@ export const common = {
     joint: (number: PublicText) => h`J${number}`,
     curve: (number: PublicText) => h`C${number}`,
     panel: (letter: PublicText) => h`${letter}`,
+    station: (letter: PublicText) => h`${letter}`,
     hook: (letter: PublicText) => h`${letter}`,
   },
 } as const;
