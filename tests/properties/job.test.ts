@@ -69,15 +69,38 @@ function jobOf(from: Job, made: Sizes, changes: Partial<Slab> = {}): Job {
   const old = from.site.existing['old-drive'];
   const slab = from.build.slabs['drive'];
   if (old === undefined || slab === undefined) throw new RangeError('the demo job has no drive');
+  // A cover that a slab of 3 in has room for.
+  const reinforcement =
+    slab.reinforcement.kind === 'none' ? slab.reinforcement : { ...slab.reinforcement, coverIn: 1 };
   return {
     ...from,
     acknowledged: [],
+    company: { ...from.company, allowances: { ...from.company.allowances, formBulgeIn: 0 } },
     heights: null,
+    walls: {},
+    profiles: {},
+    lids: {},
+    tieIns: { publicWalks: {}, drains: {} },
     price: { ...from.price, hidden: {} },
-    site: { ...from.site, existing: { [old.id]: { ...old, shape, thicknessIn: oldThicknessIn } } },
+    site: {
+      ...from.site,
+      flights: {},
+      existing: { [old.id]: { ...old, shape, thicknessIn: oldThicknessIn } },
+    },
     build: {
       ...from.build,
-      slabs: { [slab.id]: { ...slab, shape, thicknessIn, baseIn, digIn, ...changes } },
+      slabs: {
+        [slab.id]: {
+          ...slab,
+          thickenedEdges: [],
+          reinforcement,
+          shape,
+          thicknessIn,
+          baseIn,
+          digIn,
+          ...changes,
+        },
+      },
     },
   };
 }
@@ -182,13 +205,14 @@ describe('more slab is more of everything that is measured', () => {
   });
 
   // 10 x 27 ft, 4 in thick, 3 % spill and 1/4 in of base: 270 x 4.37 / 324 = 3.64 yd3. Ordered as 3.75,
-  // under 4 yd3, it costs 3.75 x 172 + 120 + 28 for fuel = $793; as 4.00 there is no fee, 4 x 172 + 28 = $716. So the
+  // under 4 yd3, it costs 3.75 x 172 + 120 + 28 for fuel + 75 on a Saturday + 3.75 x 9 for fibers = $901.75; as 4.00 there
+  // is no fee for a short load, 4 x 172 + 28 + 75 + 4 x 9 = $827. So the
   // fee makes more concrete cheaper, and the job orders more.
   test('a fee for a short load can make more concrete cheaper', () => {
     const { concrete } = demo.company.suppliers;
     expect([3.75, 4].map((order) => truckOrderCostUsd(order, concrete).toFixed(2))).toEqual([
-      '793.00',
-      '716.00',
+      '901.75',
+      '827.00',
     ]);
     const results = resultsOf(
       jobOf(demo, {
