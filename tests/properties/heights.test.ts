@@ -42,8 +42,17 @@ function raised(job: WithHeights, byIn: number): Job {
     const moved = beside.kind === 'earth' ? { ...beside, heightIn: beside.heightIn + byIn } : beside;
     return [part.id, { ...part, heightIn: part.heightIn + byIn, beside: moved }] as const;
   });
+  const walks = Object.values(job.tieIns.publicWalks).map((walk) => {
+    const { left, right } = walk.ends;
+    const ends = {
+      left: { ...left, shouldIn: left.shouldIn + byIn },
+      right: { ...right, shouldIn: right.shouldIn + byIn },
+    };
+    return [walk.id, { ...walk, ends }] as const;
+  });
   return {
     ...job,
+    tieIns: { ...job.tieIns, publicWalks: Object.fromEntries(walks) },
     heights: {
       ...heights,
       notes: heights.notes.map((note) =>
@@ -57,7 +66,7 @@ function raised(job: WithHeights, byIn: number): Job {
 
 /** What is a height above the datum, by the last names of its id. */
 const IS_HEIGHT =
-  /^levels\.(points|notes)\.|\.(finish|existing|slab-bottom|base-bottom|surface|now|then)$|\.strings\.[^.]+\.(from|to)$/;
+  /^levels\.(points|notes)\.|\.(finish|existing|slab-bottom|base-bottom|surface|now|should|planned)$|\.strings\.[^.]+\.(from|to)$/;
 
 describe('whole jobs with heights', () => {
   test.each(['maple-court', 'garden-row'])(
