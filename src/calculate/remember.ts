@@ -19,3 +19,24 @@ function hasSameParts<I extends object>(one: I, other: I): boolean {
   const keys = Object.keys(one) as (keyof I)[];
   return keys.length === Object.keys(other).length && keys.every((key) => Object.is(one[key], other[key]));
 }
+
+/**
+ * A slow function of plain data that remembers its latest results by the value of its input: what is the same
+ * slab to it is not worked out again where an edit made a new object of it.
+ *
+ * @param make Takes and gives plain data without figures, which are told apart by identity; never gives undefined.
+ * @param most How many results are kept, 1 or more; the oldest goes first.
+ */
+export function rememberByValue<I extends object, R>(make: (input: I) => R, most: number): (input: I) => R {
+  const made = new Map<string, R>();
+  return (input) => {
+    const key = JSON.stringify(input);
+    const known = made.get(key);
+    if (known !== undefined) return known;
+    const result = make(input);
+    const [oldest] = made.keys();
+    if (made.size >= most && oldest !== undefined) made.delete(oldest);
+    made.set(key, result);
+    return result;
+  };
+}

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { remember } from '../../src/calculate/remember.ts';
+import { remember, rememberByValue } from '../../src/calculate/remember.ts';
 
 test('a topic runs once for the same parts, and again when one part is another object', () => {
   let runs = 0;
@@ -15,4 +15,16 @@ test('a topic runs once for the same parts, and again when one part is another o
   expect(runs).toBe(2);
   expect(topic({ part, other: 2 })).toBe(3);
   expect(runs).toBe(2);
+});
+
+test('a function remembered by value runs once for alike inputs, and forgets the oldest', () => {
+  let runs = 0;
+  const double = rememberByValue(({ value }: { readonly value: number }) => {
+    runs += 1;
+    return value * 2;
+  }, 2);
+  expect([double({ value: 1 }), double({ value: 1 }), double({ value: 2 })]).toEqual([2, 2, 4]);
+  expect(runs).toBe(2);
+  expect([double({ value: 3 }), double({ value: 2 }), double({ value: 1 })]).toEqual([6, 4, 2]);
+  expect(runs).toBe(4);
 });

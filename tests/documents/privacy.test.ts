@@ -96,7 +96,8 @@ function homeownerPages(prepared: PreparedJob): readonly { readonly name: string
 type Row = { readonly unit: string; readonly value: number | string; readonly inputs: Record<string, Row> };
 
 /** What the homeowner is told: the groups, the tax, the total, the payments, the agreed differences. */
-function pricesOf({ results }: PreparedJob): ReadonlySet<string> {
+/** What the homeowner may read: our prices, and what a city asks for its own panel. */
+function pricesOf({ job, results }: PreparedJob): ReadonlySet<string> {
   const { lines, minimumChargeAddition, tax, total, payments } = results.price.data;
   const prices = [
     ...lines.map(({ price }) => price),
@@ -105,6 +106,9 @@ function pricesOf({ results }: PreparedJob): ReadonlySet<string> {
     total,
     ...payments.map(({ price }) => price),
     ...Object.values(results.hidden.data),
+    ...Object.values(job.tieIns.publicWalks).flatMap(({ panel }) =>
+      panel === null ? [] : [new Usd(panel.priceUsd), new Usd(panel.priceUsd.times(panel.ownerRatio))],
+    ),
   ];
   return new Set(prices.map((price) => formatMoney(price)));
 }

@@ -1,4 +1,5 @@
 import { distanceIn, type Line, lineLengthIn, type Outline } from '../../geometry/index.ts';
+import { rememberByValue } from '../remember.ts';
 import { joinedLines } from './joined-lines.ts';
 import { leastOf } from './least-joints.ts';
 import { type Cut, cutsAlong } from './line-cuts.ts';
@@ -7,6 +8,16 @@ import { cutPanel, type Piece, type Split, splitPanels } from './split-panels.ts
 
 export type Layout = { readonly panels: readonly PanelShape[]; readonly lines: readonly Line[] };
 
+type Laid = {
+  readonly outline: Outline;
+  readonly own: readonly Piece[];
+  readonly across: readonly Piece[] | null;
+  readonly limitIn: number;
+  readonly propose: 'rest' | 'nothing';
+};
+
+/** More slabs than a job has, with its hidden conditions. */
+const KEPT_LAYOUTS = 200;
 /** A line that lies along a cut for less than this does not ask for it [in]. */
 const LEAST_ALONG_IN = 1;
 /** Nobody asks for joints nearer than this [in]. */
@@ -26,13 +37,9 @@ const NOISE_IN = 1e-6;
  * @param laid.limitIn How long a panel may be.
  * @param laid.propose Whether panels are cut further, until they keep the limit.
  */
-export function layJoints(laid: {
-  readonly outline: Outline;
-  readonly own: readonly Piece[];
-  readonly across: readonly Piece[] | null;
-  readonly limitIn: number;
-  readonly propose: 'rest' | 'nothing';
-}): Layout {
+export const layJoints = rememberByValue(laidOut, KEPT_LAYOUTS);
+
+function laidOut(laid: Laid): Layout {
   const { own, across, limitIn, propose } = laid;
   const start = own.reduce(cutByLine, wholeOf(laid.outline));
   if (propose === 'nothing') return { panels: start.panels, lines: joinedLines(start.pieces, false) };
