@@ -95,8 +95,10 @@ function homeownerPages(prepared: PreparedJob): readonly { readonly name: string
 
 type Row = { readonly unit: string; readonly value: number | string; readonly inputs: Record<string, Row> };
 
-/** What the homeowner is told: the groups, the tax, the total, the payments, the agreed differences. */
-/** What the homeowner may read: our prices, and what a city asks for its own panel. */
+/**
+ * What the homeowner is told: the groups, the tax, the total, the payments, the agreed differences, and what
+ * others ask for a panel of the public walk.
+ */
 function pricesOf({ job, results }: PreparedJob): ReadonlySet<string> {
   const { lines, minimumChargeAddition, tax, total, payments } = results.price.data;
   const prices = [

@@ -66,7 +66,7 @@ function raised(job: WithHeights, byIn: number): Job {
 
 /** What is a height above the datum, by the last names of its id. */
 const IS_HEIGHT =
-  /^levels\.(points|notes)\.|\.(finish|existing|slab-bottom|base-bottom|surface|now|should|planned|transition-start)$|\.strings\.[^.]+\.(from|to)$/;
+  /^levels\.(points|notes)\.|\.(finish|existing|slab-bottom|base-bottom|surface|now|should|planned|(transition|panel)-start)$|\.strings\.[^.]+\.(from|to)$/;
 
 describe('whole jobs with heights', () => {
   test.each(['maple-court', 'garden-row'])(

@@ -122,6 +122,10 @@ const SPECIAL: Readonly<Record<string, Special>> = {
     change: [{ of: 'job', path: 'build.steps.door-steps.from', text: 'garage-right' }],
     reason: 'a point of the heights, below the other end',
   },
+  'job build.slabs.*.corners.*.*': {
+    change: [{ of: 'job', path: 'build.slabs.walk.corners.3.0', text: '10 ft 6 in' }],
+    reason: 'a public walk meets the others',
+  },
   'job build.slabs.*.at.*': {
     change: [{ of: 'job', path: 'build.slabs.seat.at.0', text: '73 ft' }],
     reason: 'slabs with heights do not leave their points',

@@ -5,6 +5,7 @@ import type { Job } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import { plateHours } from '../parts/plate-hours.ts';
 import { row, tableOrNull, totalRow } from '../parts/tables.ts';
+import { showDate } from '../show/index.ts';
 import { type TableView, WRITE_LINE } from '../views.ts';
 import { type LoadRow, loadRows } from './load-rows.ts';
 import type { Made } from './made.ts';
@@ -70,13 +71,14 @@ function loadColumns({ job, results, show, words }: Made, loads: readonly LoadRo
 }
 
 export function loadNotes(made: Made): readonly string[] {
-  const { results, show, words } = made;
+  const { job, results, show, words } = made;
   const say = words.materials.loadNotes;
   const { base, total } = results.haul.figures;
   if (results.haul.data.loads.length === 0) return [];
   const baseLoads = num(base.loads);
   return [
     say.trips(show.count(num(total.trips)), show.hours(num(total.hours)), show.distance(num(total.miles))),
+    ...(job.plan.haulByOn === null ? [] : [say.by(showDate(job.plan.haulByOn, words.common))]),
     ...(num(base.deliveries) > 0
       ? [say.delivered(show.tons(results.haul.data.deliveredLb), num(base.deliveries))]
       : []),

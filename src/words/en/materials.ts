@@ -71,6 +71,7 @@ export const materials = {
       `${tons} of base in ${loads === 1 ? 'one load' : `${loads} loads`} of the supplier's truck; that is cheaper than our own trips.`,
     trips: (trips: string, hours: string, distance: string) =>
       `${trips} trips, ${hours} of driving and loading, ${distance}.`,
+    by: (date: string) => `All of it is hauled by ${date}: the cheapest plan that is done by then.`,
     assumed: (label: string, thickness: string, thickest: string) =>
       `${label}: assumed ${thickness} thick; loads are planned for ${thickest}.`,
     breakingSets: (breaking: string, hauling: string) =>
