@@ -1,10 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import {
+  arcOf,
+  edgesOf,
   isWithin,
   moveOutline,
   type Outline,
   outlineAreaSqIn,
+  outlinePerimeterIn,
   overlapAreaSqIn,
+  pointOnArc,
   polygonRing,
   type Ring,
   rectangleRing,
@@ -156,13 +160,32 @@ describe('stretchOutline', () => {
     // Ramanujan's second formula; its error at this ratio is below 1e-12.
     const h = ((66 - 60) / (66 + 60)) ** 2;
     const ellipseIn = Math.PI * 126 * (1 + (3 * h) / (10 + Math.sqrt(4 - 3 * h)));
-    const [ring] = stretched.rings;
-    const lengthIn = (ring ?? []).reduce((sum, here, index, all) => {
-      const next = all[(index + 1) % all.length] ?? here;
-      return sum + Math.hypot(next.xIn - here.xIn, next.yIn - here.yIn);
-    }, 0);
-    expect(lengthIn / ellipseIn).toBeCloseTo(1, 3);
+    const lengthIn = outlinePerimeterIn(stretched);
+    expect(lengthIn / ellipseIn).toBeCloseTo(1, 5);
   });
+
+  test.each([
+    { alongRatio: 1.001, acrossRatio: 1, atMost: 2 },
+    { alongRatio: 1.1, acrossRatio: 1, atMost: 24 },
+  ])(
+    'a circle of 10 ft stays one of arcs, within 1/64 in of the ellipse: $alongRatio',
+    ({ atMost, ...ratios }) => {
+      const [ring = []] = stretchOutline(disc(0, 0, 60), ratios).rings;
+      expect(ring.every(({ bulge }) => bulge !== 0)).toBe(true);
+      expect(ring.length).toBeLessThanOrEqual(atMost);
+      const [alongIn, acrossIn] = [60 * ratios.alongRatio, 60 * ratios.acrossRatio];
+      for (const { from, to } of edgesOf(ring)) {
+        for (const share of [0, 0.2, 0.4, 0.6, 0.8]) {
+          const { xIn, yIn } = pointOnArc(arcOf(from, to), share);
+          // Its distance from the ellipse along the radius, which is no less than the shortest.
+          const radiusIn = Math.hypot(xIn, yIn);
+          const [cosine, sine] = [xIn / radiusIn, yIn / radiusIn];
+          const ellipseIn = 1 / Math.hypot(cosine / alongIn, sine / acrossIn);
+          expect(Math.abs(radiusIn - ellipseIn)).toBeLessThan(1 / 60);
+        }
+      }
+    },
+  );
 
   test('by one ratio both ways arcs stay arcs; by 1 nothing changes', () => {
     expect(stretchOutline(withHole, { alongRatio: 1, acrossRatio: 1 })).toBe(withHole);

@@ -20,8 +20,8 @@ type Laid = {
 const KEPT_LAYOUTS = 200;
 /** A line that lies along a cut for less than this does not ask for it [in]. */
 const LEAST_ALONG_IN = 1;
-/** Nobody asks for joints nearer than this [in]. */
-const LEAST_LIMIT_IN = 12;
+/** Nobody asks for joints nearer than this [in]. Common practice, no source. */
+const LEAST_LIMIT_IN = 24;
 const NOISE_IN = 1e-6;
 
 /**
@@ -75,12 +75,16 @@ function middlesApartIn(one: Piece, other: Piece): number {
   return distanceIn(middle(one), middle(other));
 }
 
-function fewest(start: Split, limitIn: number): Layout {
+/** @param above What this has to be below in something to be asked for; null where it is asked for anyway. */
+function fewest(start: Split, limitIn: number, above: Layout | null = null): Layout {
   const { panels, pieces } = splitPanels(start, limitIn);
   const layout = { panels, lines: joinedLines(pieces, false) };
   const halfIn = limitIn / 2;
-  if (halfIn < LEAST_LIMIT_IN || !isBelow(leastOf(start.panels, halfIn), layout)) return layout;
-  const closer = fewest(start, halfIn);
+  if (halfIn < LEAST_LIMIT_IN) return layout;
+  const least = leastOf(start.panels, halfIn);
+  const isWanted = above === null || isBelow(countsOf(layout), above) || isBelow(least, above);
+  if (!isWanted || !isBelow(least, layout)) return layout;
+  const closer = fewest(start, halfIn, layout);
   return isBelow(countsOf(closer), layout) ? closer : layout;
 }
 
