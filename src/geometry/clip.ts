@@ -1,6 +1,6 @@
 import { arcOf } from './arc.ts';
 import { containsPoint } from './measure.ts';
-import { distanceIn, type Edge, edgesOf, type Outline, type Point } from './outline.ts';
+import { distanceIn, type Outline, type Point, type Vertex, vertexAt } from './outline.ts';
 
 export type Line = {
   readonly fromXIn: number;
@@ -31,9 +31,13 @@ export function clipLineToOutline(line: Line, outline: Outline): Stretch[] {
   }
   const along = { xIn: (line.toXIn - line.fromXIn) / lengthIn, yIn: (line.toYIn - line.fromYIn) / lengthIn };
 
-  const hitsIn = outline.rings
-    .flatMap((ring) => edgesOf(ring).flatMap((edge) => hitsOnEdge(edge, from, along)))
-    .sort((a, b) => a - b);
+  const hitsIn: number[] = [];
+  for (const ring of outline.rings) {
+    for (const [index, vertex] of ring.entries()) {
+      hitsIn.push(...hitsOnEdge(vertex, vertexAt(ring, index + 1), from, along));
+    }
+  }
+  hitsIn.sort((a, b) => a - b);
   const stretches: Stretch[] = [];
   for (const [index, fromIn] of hitsIn.entries()) {
     const toIn = hitsIn[index + 1];
@@ -61,7 +65,7 @@ export function clipSegmentToOutline(line: Line, outline: Outline): Stretch[] {
 }
 
 /** Distances along the line at which it meets an edge; maybe some more, where nothing changes. */
-function hitsOnEdge({ from: start, to: end }: Edge, from: Point, along: Point): number[] {
+function hitsOnEdge(start: Vertex, end: Point, from: Point, along: Point): number[] {
   const offIn = (point: Point) => along.xIn * (point.yIn - from.yIn) - along.yIn * (point.xIn - from.xIn);
   const alongIn = (point: Point) => along.xIn * (point.xIn - from.xIn) + along.yIn * (point.yIn - from.yIn);
 

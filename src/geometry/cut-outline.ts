@@ -122,7 +122,7 @@ function placeOn(rings: readonly Ring[], point: Point, towards: Point): OnRing |
   for (const [ringIndex, ring] of rings.entries()) {
     for (const [index, from] of ring.entries()) {
       const to = vertexAt(ring, index + 1);
-      if (distanceToOneEdgeIn({ number: index + 1, from, to }, point) > ON_EDGE_IN) continue;
+      if (distanceToOneEdgeIn({ from, to }, point) > ON_EDGE_IN) continue;
       const { share, alongRad } = alongEdge(from, to, point);
       offer({ ring: ringIndex, index, isBetween: true, share }, alongRad, Math.PI);
     }

@@ -69,6 +69,7 @@ export {
   type Point,
   type Ring,
   type Vertex,
+  vertexAt,
 } from './outline.ts';
 export { commonPieces, isWithin, overlapAreaSqIn, piecesOutside, unionAreaSqIn } from './overlap.ts';
 export { type RingCorner, ringCorners } from './ring-corners.ts';

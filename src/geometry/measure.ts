@@ -8,6 +8,8 @@ import {
   type Outline,
   type Point,
   type Ring,
+  type Vertex,
+  vertexAt,
 } from './outline.ts';
 
 export type Bounds = {
@@ -73,38 +75,46 @@ export function edgeLengthsByKindIn(
  * @throws {RangeError} If the outline has no vertex.
  */
 export function boundsOf(outline: Outline): Bounds {
-  const points: Point[] = [];
-  for (const edge of allEdges(outline)) {
-    points.push(edge.from);
-    if (edge.from.bulge !== 0) points.push(...extremesOf(arcOf(edge.from, edge.to)));
-  }
-  if (points.length === 0) throw new RangeError('an outline without vertices has no bounds');
-  const xs = points.map((point) => point.xIn);
-  const ys = points.map((point) => point.yIn);
-  return {
-    minXIn: Math.min(...xs),
-    minYIn: Math.min(...ys),
-    maxXIn: Math.max(...xs),
-    maxYIn: Math.max(...ys),
+  let [minXIn, minYIn, maxXIn, maxYIn] = [Infinity, Infinity, -Infinity, -Infinity];
+  const reach = ({ xIn, yIn }: Point) => {
+    if (xIn < minXIn) minXIn = xIn;
+    if (xIn > maxXIn) maxXIn = xIn;
+    if (yIn < minYIn) minYIn = yIn;
+    if (yIn > maxYIn) maxYIn = yIn;
   };
+  for (const ring of outline.rings) {
+    for (const [index, from] of ring.entries()) {
+      reach(from);
+      if (from.bulge !== 0) extremesOf(arcOf(from, vertexAt(ring, index + 1))).forEach(reach);
+    }
+  }
+  if (minXIn > maxXIn) throw new RangeError('an outline without vertices has no bounds');
+  return { minXIn, minYIn, maxXIn, maxYIn };
 }
 
 /** Whether a point lies inside; on an edge itself the answer may be either. */
 export function containsPoint(outline: Outline, point: Point): boolean {
   let inside = false;
-  for (const { from, to } of allEdges(outline)) {
-    const climbsPast = from.yIn > point.yIn !== to.yIn > point.yIn;
-    if (climbsPast) {
-      const chordXIn = from.xIn + ((point.yIn - from.yIn) / (to.yIn - from.yIn)) * (to.xIn - from.xIn);
-      if (point.xIn < chordXIn) inside = !inside;
+  for (const ring of outline.rings) {
+    let from = ring.at(-1);
+    for (const to of ring) {
+      if (from !== undefined && changesSides(from, to, point)) inside = !inside;
+      from = to;
     }
-    if (from.bulge === 0) continue;
-    // The arc differs from its chord by the segment between them: a point in there changes sides.
-    const arc = arcOf(from, to);
-    const onArcSide = sideOf(from, to, point) * from.bulge < 0;
-    if (onArcSide && distanceIn(arc.centre, point) < arc.radiusIn) inside = !inside;
   }
   return inside;
+}
+
+/** Whether an edge lies to the right of a point, an odd number of times. */
+function changesSides(from: Vertex, to: Point, point: Point): boolean {
+  const climbsPast = from.yIn > point.yIn !== to.yIn > point.yIn;
+  const isRightOf =
+    climbsPast && point.xIn < from.xIn + ((point.yIn - from.yIn) / (to.yIn - from.yIn)) * (to.xIn - from.xIn);
+  if (from.bulge === 0) return isRightOf;
+  // The arc differs from its chord by the segment between them: a point in there changes sides.
+  const arc = arcOf(from, to);
+  const onArcSide = sideOf(from, to, point) * from.bulge < 0;
+  return onArcSide && distanceIn(arc.centre, point) < arc.radiusIn ? !isRightOf : isRightOf;
 }
 
 /**
@@ -200,14 +210,14 @@ function allEdges(outline: Outline): readonly Edge[] {
   return edges;
 }
 
+const QUARTERS = [0, 1, 2, 3];
+
 /** Where an arc reaches furthest right, up, left and down, if it gets there. */
 function extremesOf(arc: Arc): Point[] {
-  return [0, 1, 2, 3]
-    .filter((quarter) => isWithinSweep(arc, (quarter * Math.PI) / 2))
-    .map((quarter) => ({
-      xIn: arc.centre.xIn + arc.radiusIn * ([1, 0, -1, 0][quarter] ?? 0),
-      yIn: arc.centre.yIn + arc.radiusIn * ([0, 1, 0, -1][quarter] ?? 0),
-    }));
+  return QUARTERS.filter((quarter) => isWithinSweep(arc, (quarter * Math.PI) / 2)).map((quarter) => ({
+    xIn: arc.centre.xIn + arc.radiusIn * ([1, 0, -1, 0][quarter] ?? 0),
+    yIn: arc.centre.yIn + arc.radiusIn * ([0, 1, 0, -1][quarter] ?? 0),
+  }));
 }
 
 /** Whether a direction from the centre [rad] meets the arc. */
@@ -223,7 +233,7 @@ function toEndsIn(from: Point, to: Point, point: Point): number {
 }
 
 /** Shortest distance from a point to one edge [in]. */
-export function distanceToOneEdgeIn({ from, to }: Edge, point: Point): number {
+export function distanceToOneEdgeIn({ from, to }: Pick<Edge, 'from' | 'to'>, point: Point): number {
   if (from.bulge !== 0) {
     const arc = arcOf(from, to);
     const directionRad = Math.atan2(point.yIn - arc.centre.yIn, point.xIn - arc.centre.xIn);

@@ -34,7 +34,7 @@ export function vertexAt(ring: Ring, index: number): Vertex {
 }
 
 export function distanceIn(from: Point, to: Point): number {
-  return Math.hypot(to.xIn - from.xIn, to.yIn - from.yIn);
+  return Math.sqrt((to.xIn - from.xIn) ** 2 + (to.yIn - from.yIn) ** 2);
 }
 
 /** Twice the signed area of the triangle origin, a, b [in²]: above 0 when b lies left of a. */

@@ -1,5 +1,5 @@
 import { edgeLengthIn } from './arc.ts';
-import { edgesOf, type Outline, type Point, type Ring, vertexAt } from './outline.ts';
+import { type Outline, type Point, type Ring, vertexAt } from './outline.ts';
 import { turnAtRad } from './tangents.ts';
 
 /** Where two edges meet at an angle. */
@@ -41,14 +41,14 @@ export function ringCorners(outline: Outline, leastTurnRad: number): readonly Ri
     const corners: Omit<RingCorner, 'toNextIn'>[] = [];
     const startsIn: number[] = [];
     let alongIn = 0;
-    for (const [index, edge] of edgesOf(ring).entries()) {
+    for (const [index, from] of ring.entries()) {
       const { inRad, outRad, insideRad } = directionsAt(ring, index);
       if (Math.abs(insideRad - Math.PI) > leastTurnRad) {
-        const at = { xIn: edge.from.xIn, yIn: edge.from.yIn };
+        const at = { xIn: from.xIn, yIn: from.yIn };
         corners.push({ at, ring: ringIndex, index, insideRad, inRad, outRad });
         startsIn.push(alongIn);
       }
-      alongIn += edgeLengthIn(edge);
+      alongIn += edgeLengthIn({ from, to: vertexAt(ring, index + 1) });
     }
     return corners.map((corner, place) => ({
       ...corner,
