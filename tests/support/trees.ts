@@ -43,6 +43,12 @@ export function withLeaf(tree: Tree, path: TreePath, text: string): Tree {
   return { ...map, [key]: withLeaf(map[key] ?? {}, rest, text) };
 }
 
+/** The tree without what stands at a path, which nothing has to. */
+export function withoutPath(tree: Tree, [key = '', ...rest]: TreePath): Tree {
+  const { [key]: part, ...others } = tree as { readonly [key: string]: Tree };
+  return rest.length === 0 || part === undefined ? others : { ...others, [key]: withoutPath(part, rest) };
+}
+
 /** What stands at a path. @throws {RangeError} If nothing does. */
 export function subtree(tree: Tree, path: TreePath): Tree {
   return path.reduce<Tree>((at, key) => {

@@ -1,6 +1,10 @@
+import { rememberByValue } from '../../remember.ts';
 import { bestPlan } from './best-plan.ts';
 import { NO_LIMITS } from './limits.ts';
 import type { Plan, PlanProblem } from './problem.ts';
+
+/** More than a job has, with its hidden conditions. */
+const KEPT_PLANS = 50;
 
 /**
  * The best plan; where one trailer alone does it for the same cost in as many trips, with that one: nobody
@@ -8,7 +12,9 @@ import type { Plan, PlanProblem } from './problem.ts';
  *
  * @returns null where a stream has no place.
  */
-export function plainestPlan(problem: PlanProblem): Plan | null {
+export const plainestPlan = rememberByValue(plainestOf, KEPT_PLANS);
+
+function plainestOf(problem: PlanProblem): Plan | null {
   const best = bestPlan(problem);
   if (best === null || trailersOf(best).size <= 1) return best;
   for (const trailer of problem.trailers) {
