@@ -24,7 +24,7 @@ const MOST_PAGES = {
   'office/work-order': 28,
   'office/materials': 7,
   'office/safety': 4,
-  'office/calculation': 62,
+  'office/calculation': 66,
   'office/binder': 110,
 } as const;
 type DocumentName = keyof typeof MOST_PAGES;
