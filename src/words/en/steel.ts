@@ -33,7 +33,6 @@ export const steel = {
   chairsOf: (count: string, height: string) => `${count}, ${height} high`,
   and: ', ',
   plan: {
-    heading: 'Bars',
     how: 'Thin lines are bars, heavy pieces of them laps, lines across inner corners extra bars. Laps lie at one end and the other in turn.',
     onJoint: (count: number, slab: string) =>
       `${slab}: ${count} ${count === 1 ? 'lap lies' : 'laps lie'} on a joint line, since the stock leaves no other place.`,
