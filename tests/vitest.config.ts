@@ -26,8 +26,10 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'whole',
+          isolate: false,
           include: printing,
           globalSetup: './tests/support/build-demos.ts',
+          setupFiles: './tests/support/demos-built.ts',
           maxWorkers: 2,
           sequence: { groupOrder: 1 },
           hookTimeout: 180_000,

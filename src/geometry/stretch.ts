@@ -70,14 +70,13 @@ function isNearTo(circle: Arc, arc: Arc, ratios: Ratios): boolean {
 
 /** The bulge with which an arc over a chord has a segment of an area: it grows with the bulge. */
 function bulgeOfSegment(chordIn: number, segmentSqIn: number, startBulge: number): number {
-  let [low, high] = startBulge > 0 ? [0, startBulge] : [startBulge, 0];
-  const areaSqIn = (bulge: number) => segmentOver(chordIn, bulge);
-  while (segmentSqIn > 0 && areaSqIn(high) < segmentSqIn) high *= 2;
-  while (segmentSqIn < 0 && areaSqIn(low) > segmentSqIn) low *= 2;
+  const wantedSqIn = Math.abs(segmentSqIn);
+  let [low, high] = [0, Math.abs(startBulge)];
+  while (segmentOver(chordIn, high) < wantedSqIn) high *= 2;
   for (;;) {
     const middle = (low + high) / 2;
-    if (middle <= low || middle >= high) return middle;
-    if (areaSqIn(middle) < segmentSqIn) low = middle;
+    if (middle <= low || middle >= high) return middle * Math.sign(startBulge);
+    if (segmentOver(chordIn, middle) < wantedSqIn) low = middle;
     else high = middle;
   }
 }

@@ -61,7 +61,7 @@ function productionOf(input: ProductionSection): Company['production'] {
     return { task, pace, people, machine, operator };
   };
   const row = (task: Exclude<TaskId, MethodTask>) => made(task, input[task]);
-  const rowIfGiven = <T extends MethodTask>(task: T) => {
+  const rowIfGiven = (task: MethodTask) => {
     const written = input[task];
     return written === undefined ? {} : { [task]: made(task, written) };
   };

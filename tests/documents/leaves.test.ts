@@ -3,11 +3,12 @@ import { afterAll, describe, expect, test } from 'vitest';
 import type { PreparedJob } from '../../src/commands/prepare.ts';
 import { renderOne } from '../../src/render/index.ts';
 import { changedText } from '../support/change-leaf.ts';
-import { documentsOf, testLeaves } from '../support/leaf-tests.ts';
+import { testLeaves } from '../support/leaf-tests.ts';
 import { FULL_JOB, PROJECT_DIR, TEST_JOBS } from '../support/project.ts';
 import { isFullRun } from '../support/property-runs.ts';
 import { aRenderer } from '../support/render.ts';
 import { instancesOf, type SchemaLeaf, schemaLeaves } from '../support/schema-leaves.ts';
+import { documentsOf } from '../support/shown-pages.ts';
 import { type Leaf, leavesOf, readTrees, type Tree, withLeaf } from '../support/trees.ts';
 import { aWorkbench } from '../support/workbench.ts';
 

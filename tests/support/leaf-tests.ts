@@ -1,17 +1,10 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { describeAll } from '../../src/commands/describe-all.ts';
-import { jobsPageOf, summaryOf } from '../../src/commands/job-summary.ts';
-import type { PreparedJob } from '../../src/commands/prepare.ts';
-import { describeCalculationOf } from '../../src/describe/index.ts';
-import { describeMaterials } from '../../src/describe/materials/index.ts';
-import { describeSafety } from '../../src/describe/safety/index.ts';
-import type { DocumentToRender } from '../../src/render/index.ts';
-import { en } from '../../src/words/index.ts';
 import { changedText } from './change-leaf.ts';
 import { partOfFull } from './part-of-full.ts';
 import { FULL_JOB, TEST_JOBS } from './project.ts';
 import { aRenderer, type Renderer } from './render.ts';
 import { instancesOf, type SchemaLeaf } from './schema-leaves.ts';
+import { differs, type Shown, shownPages } from './shown-pages.ts';
 import { leavesOf, readTrees, subtree, type Trees, withLeaf, withoutPath } from './trees.ts';
 import { aWorkbench } from './workbench.ts';
 
@@ -253,10 +246,10 @@ export function testLeaves(
     test.each(tried.map((leaf) => [leaf.name, leaf] as const))('%s', (name, leaf) => {
       const { setting = [], change } = SPECIAL[`${side} ${name}`] ?? {};
       // Every hidden condition calculates the job once more: they are there for their own leaves only.
-      const start = name.startsWith('price.hidden') ? trees : withoutHidden;
-      const job = name.startsWith('build') ? withLeaf(start.job, yardJoints, 'nothing') : start.job;
-      const full = withEdits({ ...start, job }, setting);
-      const waysIn = (start: Trees) => (change === undefined ? generic(side, leaf, start) : [change]);
+      const given = name.startsWith('price.hidden') ? trees : withoutHidden;
+      const job = name.startsWith('build') ? withLeaf(given.job, yardJoints, 'nothing') : given.job;
+      const full = withEdits({ ...given, job }, setting);
+      const waysIn = (whole: Trees) => (change === undefined ? generic(side, leaf, whole) : [change]);
       const tells = (part: Trees) => {
         const key = JSON.stringify(part);
         const known = before.get(key) ?? { start: part, shown: shownOf(part) };
@@ -291,57 +284,4 @@ function withEdits(start: Trees, edits: readonly Edit[]): Trees {
     subtree(at[of], path.split('.'));
     return { ...at, [of]: withLeaf(at[of], path.split('.'), text) };
   }, start);
-}
-
-type PageText = { readonly view: string; readonly html: () => string };
-/**
- * What a job looks like: the view of each page, and its HTML once it is asked for. Pages without a
- * drawing show most changes, so the others are made only where those show none. The binder repeats
- * the others.
- */
-type Shown = { readonly cheap: string; readonly others: () => ReadonlyMap<string, PageText> };
-
-/** All documents of a job but the binder. */
-export function documentsOf(prepared: PreparedJob): readonly DocumentToRender[] {
-  const [described] = describeAll([prepared]);
-  return (described?.documents ?? []).filter(({ kind }) => kind !== 'binder');
-}
-
-function shownPages(prepared: PreparedJob, renderer: Renderer): Shown {
-  let others: ReadonlyMap<string, PageText> | undefined;
-  return {
-    cheap: JSON.stringify([
-      describeCalculationOf(prepared, en),
-      describeMaterials(prepared.job, prepared.results, en),
-      describeSafety(prepared.job, prepared.results, en),
-    ]),
-    others: () => {
-      const jobsPage = jobsPageOf([summaryOf(prepared)]);
-      others ??= new Map([
-        ...documentsOf(prepared).map(
-          (document) => [document.kind, pageText(document.view, () => renderer.document(document))] as const,
-        ),
-        ['jobs', pageText(jobsPage, () => renderer.jobsPage(jobsPage))] as const,
-      ]);
-      return others;
-    },
-  };
-}
-
-function pageText(view: object, render: () => string): PageText {
-  let made: string | undefined;
-  return { view: JSON.stringify(view), html: () => (made ??= render()) };
-}
-
-/** Asks for the HTML only where the views differ: the same view is the same page. */
-function differs(one: Shown, other: Shown): boolean {
-  // Another view of a sheet without drawings is taken for another sheet: HTML of each would take a minute.
-  if (one.cheap !== other.cheap) return true;
-  const others = other.others();
-  expect([...others.keys()]).toEqual([...one.others().keys()]);
-  return [...one.others()].some(([kind, page]) => isOther(page, others.get(kind)));
-}
-
-function isOther(page: PageText, twin: PageText | undefined): boolean {
-  return twin !== undefined && page.view !== twin.view && page.html() !== twin.html();
 }

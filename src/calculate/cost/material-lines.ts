@@ -254,8 +254,8 @@ function sheetingLines(areaSqFt: Figure, { sheetingPrice }: Suppliers['sundries'
   });
 }
 
-function boughtBaseLines({ bought = {} }: Pick<HaulCosts['base'], 'bought'>): readonly CostLine[] {
-  return Object.entries(bought).flatMap(([place, { cost }]) =>
+function boughtBaseLines(base: Pick<HaulCosts['base'], 'bought'>): readonly CostLine[] {
+  return Object.entries(base.bought ?? {}).flatMap(([place, { cost }]) =>
     amountLine({
       name: `base-stone-${place}`,
       group: 'base-and-forms',

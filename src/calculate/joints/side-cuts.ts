@@ -77,9 +77,9 @@ function sidesOf({ corners, reEntrant, holeCount }: PanelShape, count: number): 
   return sharp.map((corner, index) => {
     const from = corners.indexOf(corner);
     const next = corners.indexOf(sharp[(index + 1) % count] ?? corner);
-    const between = (next - from + corners.length) % corners.length;
+    const stepCount = (next - from + corners.length) % corners.length;
     const lengthIn = Array.from(
-      { length: between },
+      { length: stepCount },
       (_, step) => corners[(from + step) % corners.length],
     ).reduce((sumIn, one) => sumIn + (one?.toNextIn ?? 0), 0);
     return { corner, lengthIn };

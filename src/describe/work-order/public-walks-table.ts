@@ -45,15 +45,15 @@ function walkRows(walk: PublicWalk, made: Made): readonly Row[] {
   const say = words.tieIns.publicWalks;
   const figures = thingNamed(results.tieIns.figures['public-walks'] ?? {}, walk.id, 'public walk');
   const rows = ENDS.map((side) => {
-    const made = figures.ends[side];
+    const met = figures.ends[side];
     return row(
       walk.label,
       say.ends[side],
-      show.height(num(made.now)),
-      show.height(num(made.should)),
-      show.fine(num(made.lip)),
-      buildText(walk, made, show, say),
-      slopeText(fallOfWay(walk, made), show, say),
+      show.height(num(met.now)),
+      show.height(num(met.should)),
+      show.fine(num(met.lip)),
+      buildText(walk, met, show, say),
+      slopeText(fallOfWay(walk, met), show, say),
     );
   });
   const last = rows.length - 1;

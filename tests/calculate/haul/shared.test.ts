@@ -151,8 +151,8 @@ describe('why the trips are as they are', () => {
   });
 
   test('without its reserve a trailer carries more: 28,800 lb are three loads of 9,800 and four of 9,500', () => {
-    const existing = [anExisting({ shape: rectangle(28.8, 20) })];
-    const { planned } = haul({ existing, loadReserveLb: 300 }).data;
+    const longer = [anExisting({ shape: rectangle(28.8, 20) })];
+    const { planned } = haul({ existing: longer, loadReserveLb: 300 }).data;
     if (planned === null) throw new Error('there is no plan');
     const fleet = { trailers: byId([LONG_BOX]), towVehicle: aTruck(), loadReserveLb: 300 };
     const why = haulWhy(planned, fleet);

@@ -129,8 +129,8 @@ describe('the marks of load bays', () => {
       ...area,
       bays: { lines: [], marks, hooks: [] },
     }));
-    const drawing = drawPlan(aPlan({ areas: rounded }));
-    const texts = drawing.layers.flatMap(({ primitives }) =>
+    const another = drawPlan(aPlan({ areas: rounded }));
+    const texts = another.layers.flatMap(({ primitives }) =>
       primitives.flatMap((one) => (one.kind === 'text' ? [one.text] : [])),
     );
     expect(texts.filter((text) => text.startsWith('R '))).toEqual([]);

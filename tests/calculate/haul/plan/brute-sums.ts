@@ -141,9 +141,9 @@ export function leastOfEach(
   const byKey = new Map<string, Some>();
   for (const some of all) {
     const outs = rates.swapHr === null ? '' : some.outs.join();
-    const all = mostHr === null ? '' : some.hours.toFixed(5);
+    const inAll = mostHr === null ? '' : some.hours.toFixed(5);
     const own = mostTrailerHr === null ? '' : some.trailerHr.map((hours) => hours.toFixed(5)).join();
-    const key = `${some.backs.join()} ${outs} ${all} ${own} ${some.restLb.toFixed(3)}`;
+    const key = `${some.backs.join()} ${outs} ${inAll} ${own} ${some.restLb.toFixed(3)}`;
     const known = byKey.get(key);
     if (known === undefined || isLess(some, known)) byKey.set(key, some);
   }

@@ -39,7 +39,7 @@ const tariff: fc.Arbitrary<Tariff> = fc
     usdPerCuYd: by === 'cuYd' ? unit * 3 : 0,
   }));
 
-const trailers: fc.Arbitrary<readonly PlanTrailer[]> = fc
+const someTrailers: fc.Arbitrary<readonly PlanTrailer[]> = fc
   .array(fc.record({ payload: fc.integer({ min: 50, max: 98 }), box: fc.constantFrom(2.5, 3, 4, 8) }), {
     minLength: 1,
     maxLength: 2,
@@ -82,7 +82,7 @@ function place(index: number, wanted: Wanted): fc.Arbitrary<PlanPlace> {
     }));
 }
 
-const base = fc.record({
+const someBase = fc.record({
   loads: fc.integer({ min: 1, max: 30 }),
   looseLbPerCuYd: fc.constant(2800),
   deliveryUsd: fc.integer({ min: 0, max: 20 }).map((tens) => tens * 10),
@@ -93,7 +93,7 @@ const base = fc.record({
 export function smallProblem(wanted: Wanted): fc.Arbitrary<PlanProblem> {
   return fc
     .record({
-      trailers,
+      trailers: someTrailers,
       places: fc
         .integer({ min: 1, max: 3 })
         .chain((count) => fc.tuple(...Array.from({ length: count }, (_, index) => place(index, wanted)))),
@@ -103,7 +103,7 @@ export function smallProblem(wanted: Wanted): fc.Arbitrary<PlanProblem> {
           fc.record({ tenths: fc.integer({ min: 1, max: 40 }), loose: fc.constantFrom(2000, 2400, 2700) }),
         ),
       ),
-      base: wanted.base ? fc.option(base, { freq: 2 }) : fc.constant(null),
+      base: wanted.base ? fc.option(someBase, { freq: 2 }) : fc.constant(null),
       perHr: fc.boolean(),
       loadingHr: wanted.swaps ? fc.constantFrom(0.25, 0.4, 0.75, 1.5) : fc.constant(0.4),
       swapHr: wanted.swaps ? fc.constantFrom(null, 0, 0.1, 0.2) : fc.constant(null),
