@@ -27,7 +27,7 @@ const jobLeaves = allJobLeaves.filter(({ path }) => path[0] !== 'company');
 /** Keys that slabs and what is there share by name alone. */
 const NOT_OF_SHAPES = new Set(['label', 'thickness']);
 
-const bench = aWorkbench(FULL_JOB);
+const bench = aWorkbench(FULL_JOB, { why: false });
 afterAll(() => bench.remove());
 
 describe('the full job', () => {

@@ -195,9 +195,9 @@ const VARIANTS: readonly (readonly Edit[])[] = [
     ['company', 'machines.skid.wet', 'no'],
     ['company', 'machines.skid.kind', 'jackhammer'],
   ],
-  ...['base', 'finish', 'cure', 'backfill'].map((task): readonly Edit[] => [
-    ['company', `production.${task}.machine`, 'skid'],
-  ]),
+  ['base', 'finish', 'cure', 'backfill'].map(
+    (task): Edit => ['company', `production.${task}.machine`, 'skid'],
+  ),
   ...['working', 'done', 'paid'].map((stage): readonly Edit[] => [['job', 'job.stage', stage]]),
   // Nothing but what is acknowledged.
   [
@@ -220,7 +220,6 @@ const VARIANTS: readonly (readonly Edit[])[] = [
     ['job', 'build.slabs.drive.joints.lines.gate.from.0', '15 ft'],
     ['job', 'build.slabs.drive.joints.lines.gate.to.0', '15 ft'],
   ],
-  [['company', 'rules.panel-long.limit', '1.1']],
   // And the drive falls to the house, the pad is steep, the play place has a hollow, and the ramp lies beside
   // the yard, higher and steeper.
   [
@@ -251,8 +250,6 @@ const VARIANTS: readonly (readonly Edit[])[] = [
     ['company', 'pricing.payments.0.share', '45 %'],
     ['company', 'pricing.payments.1.share', '20 %'],
   ],
-  [['job', 'job.rule-sets.1', 'california']],
-  [['company', 'rules.price-below-cost.limit', '40 %']],
   [['job', 'plan.drivers', '2']],
   // The loader is slower than two trucks, or than one that swaps its trailers.
   [
@@ -260,9 +257,17 @@ const VARIANTS: readonly (readonly Edit[])[] = [
     ['company', 'loading-time', '3 h'],
   ],
   [['company', 'loading-time', '3 h']],
-  [['company', 'places.breaker-yard.base.minimum', '$0.00']],
-  [['company', 'suppliers.geotextile.lap', '9 in']],
-  [['job', 'build.slabs.drive.curve-form', 'stiff-strip']],
+  [
+    ['company', 'places.breaker-yard.base.minimum', '$0.00'],
+    ['company', 'suppliers.geotextile.lap', '9 in'],
+    ['job', 'build.slabs.drive.curve-form', 'stiff-strip'],
+    ['job', 'build.slabs.terrace.rounded-by-chord.2.rise', '5 in'],
+    ['job', 'build.slabs.path.strip.line.1.rounded', 'outer'],
+    ['job', 'build.slabs.wedge.sides.2.length', '9 ft 2 in'],
+    ['company', 'rules.panel-long.limit', '1.1'],
+    ['company', 'rules.price-below-cost.limit', '40 %'],
+    ['job', 'job.rule-sets.1', 'california'],
+  ],
   // Steps with everything that is found in steps, and the others without a landing of their own.
   [
     ['job', 'build.steps.porch-steps.width', '30 in'],
@@ -273,9 +278,6 @@ const VARIANTS: readonly (readonly Edit[])[] = [
     ['job', 'build.steps.porch-steps.landing', '30 in'],
     ['job', 'build.steps.porch-steps.room', '9 ft'],
   ],
-  [['job', 'build.slabs.terrace.rounded-by-chord.2.rise', '5 in']],
-  [['job', 'build.slabs.path.strip.line.1.rounded', 'outer']],
-  [['job', 'build.slabs.wedge.sides.2.length', '9 ft 2 in']],
   // A day too hot, windy and wet for it, after a night of frost, and no saw may run when its time is.
   [
     ['job', 'pour.weather.concrete', '97 F'],
