@@ -82,6 +82,9 @@ async function makeBundle(projectDir, cacheDir, folder) {
       },
       sourcemap: true,
       sourcesContent: false,
+      // Half as much to compile; names stay as they are.
+      minifyWhitespace: true,
+      minifySyntax: true,
       logLevel: 'silent',
       plugins: [ownPlaces(join(projectDir, 'src'))],
     });

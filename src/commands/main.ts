@@ -51,6 +51,8 @@ main().then(
       process.exitCode = EXIT.wrongUsage;
       return;
     }
+    const { nameSources } = await import('./source-places.ts');
+    nameSources(error);
     console.error('This is a fault of this program, not of your files. Please keep the lines below.');
     console.error(error);
     process.exitCode = EXIT.ourBug;

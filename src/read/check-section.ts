@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import type { LocatedProblem } from '../problems/index.ts';
 import { isMissing, pathOf, problemsOfIssues } from './issues.ts';
 import { plainValue, type TreeNode, type TreePath } from './tree.ts';

@@ -1,6 +1,6 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { z } from 'zod';
+import * as z from 'zod';
 import { COMPANY_SECTIONS, JOB_SECTIONS, OVERRIDES, type Section } from './schema/sections.ts';
 
 const FOLDER = join(import.meta.dirname, 'schema');

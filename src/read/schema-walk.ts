@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { isThing, type Thing } from '../problems/index.ts';
 import type { TreePath } from './tree.ts';
 

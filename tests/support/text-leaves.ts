@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { COMPANY_SECTIONS, JOB_SECTIONS, type Section } from '../../src/read/schema/sections.ts';
 import { instancesOf, type SchemaLeaf, schemaLeaves } from './schema-leaves.ts';
 import { leavesOf, type Trees, withLeaf } from './trees.ts';

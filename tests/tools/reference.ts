@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { ProblemCode } from '../../src/problems/index.ts';
 import { readRules } from '../../src/read/index.ts';
 import { listings } from '../../src/read/schema/leaf.ts';

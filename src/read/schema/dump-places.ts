@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { lazily } from './leaf.ts';
 import { ABOVE_ZERO, duration, FROM_ZERO, length, money, rate, timeOfDay, yesNo } from './quantities.ts';
 import { byId, choice, thing } from './shape.ts';

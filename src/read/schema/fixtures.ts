@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { height } from './levels.ts';
 import { place } from './place.ts';
 import { ABOVE_ZERO, FROM_ZERO, length } from './quantities.ts';

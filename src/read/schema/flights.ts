@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { compareR, parseQuantity, type Quantity } from '../../units/index.ts';
 import { leaf } from './leaf.ts';
 import { place } from './place.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { drain } from './drains.ts';
 import { lid } from './fixtures.ts';
 import { lazily } from './leaf.ts';

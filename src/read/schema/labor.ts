@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { lazily } from './leaf.ts';
 import { duration, FROM_ZERO, rate, share, timeOfDay } from './quantities.ts';
 import { byId, thing } from './shape.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { LocatedProblem } from '../../problems/index.ts';
 
 // Each schema reads one or a few texts in a run, which is less than compiling it would cost.

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { opening, turnOfSide } from './angles.ts';
 import { place } from './place.ts';
 import { ABOVE_ZERO, count, length } from './quantities.ts';

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { bearing } from './angles.ts';
 import { simpleBases, tapedBases } from './outline-bases.ts';
 import { outlineChanges } from './outline-changes.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { length } from './quantities.ts';
 
 const MOST_PLACE = { least: '-2,000 ft' } as const;

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { lazily } from './leaf.ts';
 import { ABOVE_ZERO, count, duration, FROM_ZERO, length, money, pace, quantity, rate } from './quantities.ts';
 import { thing } from './shape.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { lazily } from './leaf.ts';
 import { count, date } from './quantities.ts';
 import { reference, thing } from './shape.ts';

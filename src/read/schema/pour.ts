@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { parseTimeOfDay } from '../../units/index.ts';
 import { lazily, leaf } from './leaf.ts';
 import { date, FROM_ZERO, length, share, speed, temperature, timeOfDay } from './quantities.ts';

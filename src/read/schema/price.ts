@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { lazily } from './leaf.ts';
 import { ABOVE_ZERO, length, money } from './quantities.ts';
 import { byId, choice, reference, thing } from './shape.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { lazily } from './leaf.ts';
 import { ABOVE_ZERO, days, FROM_ZERO, money, share } from './quantities.ts';
 import { byId, choice, thing } from './shape.ts';

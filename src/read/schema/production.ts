@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import type { PaceUnit } from '../../units/index.ts';
 import { lazily } from './leaf.ts';
 import { count, pace } from './quantities.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { lazily, listings, TEXT_OR_NUMBER } from './leaf.ts';
 import { yesNo } from './quantities.ts';
 import { byId, choice, reference, thing } from './shape.ts';

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import type { Quantity } from '../../units/index.ts';
 import { type BuildSection, buildSection } from './build.ts';
 import { type CompanySection, companySection } from './company.ts';

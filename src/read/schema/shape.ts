@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Thing } from '../../problems/index.ts';
 import { ID_PATTERN } from './id.ts';
 import { listings } from './leaf.ts';

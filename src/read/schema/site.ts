@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { bearing } from './angles.ts';
 import { underSlab } from './fixtures.ts';
 import { flight } from './flights.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { turnAtOnce, turnOfArc } from './angles.ts';
 import { ABOVE_ZERO, length } from './quantities.ts';
 import { choice, thing } from './shape.ts';
