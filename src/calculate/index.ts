@@ -1,11 +1,12 @@
 import type { CoreProblem } from '../problems/index.ts';
 import { type BaysResult, calcBays } from './bays/index.ts';
 import { applyEdits } from './edits.ts';
-import { type FigureTree, walkFigures } from './figure.ts';
+import { type FigureTree, num, walkFigures } from './figure.ts';
 import { type CheckedFigures, calcChecks, evaluateRules, type Finding, ruleTags } from './findings/index.ts';
 import { calcTieDowns, type HaulWhyFigures, haulWhy, type TieDownFigures } from './haul/index.ts';
 import { calcHidden, type HiddenResult } from './hidden/index.ts';
-import type { Job } from './job.ts';
+import type { Job, JointCut } from './job.ts';
+import { thingNamed } from './parts.ts';
 import { calcPourDay, type PourDayResult } from './pour-day/index.ts';
 import { newTopics } from './topics.ts';
 import { calcWork, type Work } from './work.ts';
@@ -62,6 +63,7 @@ export function calculateJob(job: Job, asked: { readonly why: boolean } = { why:
   const pourDay = calcPourDay({
     pour: job.pour,
     slabs: job.build.slabs,
+    cuts: cutsOf(job.build.slabs, work.joints.figures.slabs),
     rules: job.rules,
     freeCancelHr: work.concrete.data.supply === 'truck' ? job.company.suppliers.concrete.freeCancelHr : null,
     waits: work.strength.figures.waits,
@@ -88,6 +90,15 @@ export function calculateJob(job: Job, asked: { readonly why: boolean } = { why:
     results: { ...work, hidden, bays, pourDay, checks, tieDowns, why, findings: rules.findings, figures },
     problems: [...problems, ...newIn(hidden.problems, problems), ...rules.problems],
   };
+}
+
+/** The ways in which joints are cut, of the slabs that have any. */
+function cutsOf(
+  slabs: Job['build']['slabs'],
+  joints: Work['joints']['figures']['slabs'],
+): ReadonlySet<JointCut> {
+  const jointed = Object.values(slabs).filter(({ id }) => num(thingNamed(joints, id, 'slab').length) > 0);
+  return new Set(jointed.map((slab) => slab.joints.cut));
 }
 
 /**

@@ -1,7 +1,7 @@
 import { addDaysOn } from '../../units/index.ts';
 import type { TaskHours, WorkDay } from '../crew/index.ts';
 import { type Figure, figure, type Given, given, num } from '../figure.ts';
-import type { Company, Finish, Job, Slab } from '../job.ts';
+import type { Company, Finish, Job, JointCut, Slab } from '../job.ts';
 import type { Rule } from '../rule.ts';
 import { WAITS, type Wait } from '../strength/index.ts';
 import {
@@ -23,6 +23,7 @@ import { COLD_AIR_F, HOT_AIR_F, openHours, type WeatherFigures, weatherFigures }
 
 export { evaporationLbPerSqFtHr, vaporPressurePsi } from './evaporation.ts';
 export type { PourHour } from './evaporation-figures.ts';
+export type { SawPlan } from './saw-figures.ts';
 export { type Span, sawTimes } from './saw-times.ts';
 export { type SawMethod, sawClosesHr, sawOpensHr, settingHr } from './setting.ts';
 export { STEP_NAMES, type Step } from './timetable.ts';
@@ -36,6 +37,8 @@ export type PourDayFigures = {
   readonly setting?: SettingFigures;
   readonly finishers?: FinisherFigures;
   readonly saw?: SawFigures;
+  /** Where some joints are cut by an early-entry saw and others are sawn later. */
+  readonly 'early-saw'?: SawFigures;
 };
 
 export type PourDayData = {
@@ -49,6 +52,8 @@ export type PourDayData = {
   readonly isCold: boolean;
   /** Null without a forecast, or where nothing is sawn. */
   readonly saw: SawPlan | null;
+  /** Of the joints that are cut earlier than those, as if all of them were; null where none are. */
+  readonly alsoEarly: SawPlan | null;
   /** Whether the same joints could be cut by an early-entry saw where the usual one has no time for it. */
   readonly earlyEntry: SawPlan | null;
 };
@@ -66,6 +71,8 @@ const SETTING_AIR_HR = 6;
 export function calcPourDay(input: {
   readonly pour: Job['pour'];
   readonly slabs: Readonly<Record<string, Pick<Slab, 'id' | 'finish'>>>;
+  /** The ways in which joints are cut. */
+  readonly cuts: ReadonlySet<JointCut>;
   readonly rules: readonly Pick<Rule, 'code' | 'limit'>[];
   /** How long before the first truck it can be put off; null where nobody said, or no truck comes. */
   readonly freeCancelHr: number | null;
@@ -103,7 +110,10 @@ export function calcPourDay(input: {
   const forecast = weatherFigures(weather, clock, finish, on);
   const crewCount = given('plan.crew', input.plan.crew.length, 'each');
   const sawn = { finish, setting, tasks, noiseAllowed: pour.noiseAllowed };
-  const saw = sawFigures('wet-saw', sawn);
+  const hasEarly = input.cuts.has('early-entry');
+  const isAllEarly = hasEarly && !input.cuts.has('wet-sawn');
+  const saw = sawFigures(isAllEarly ? 'early-entry' : 'wet-saw', sawn);
+  const alsoEarly = hasEarly && !isAllEarly ? sawFigures('early-entry', sawn) : null;
   const isShort = saw !== null && num(saw.figures['hours-short']) > 0;
   return {
     figures: {
@@ -113,15 +123,25 @@ export function calcPourDay(input: {
       setting,
       finishers: finisherFigures(finish, setting, tasks, crewCount),
       ...(saw === null ? {} : { saw: saw.figures }),
+      ...(alsoEarly === null ? {} : { 'early-saw': alsoEarly.figures }),
     },
     data: {
       ...days,
       hours: evaporation?.hours ?? [],
-      steps: timetable({ finishes, clock, finish, setting, saw: saw?.plan ?? null, isSawn: saw !== null }),
+      steps: timetable({
+        finishes,
+        clock,
+        finish,
+        setting,
+        saw: saw?.plan ?? null,
+        alsoEarly: alsoEarly?.plan ?? null,
+        isSawn: saw !== null,
+      }),
       isHot: num(forecast['highest-air']) >= HOT_AIR_F,
       isCold: num(forecast['lowest-air']) < COLD_AIR_F,
       saw: saw?.plan ?? null,
-      earlyEntry: isShort ? fitting(sawFigures('early-entry', sawn)) : null,
+      alsoEarly: alsoEarly?.plan ?? null,
+      earlyEntry: isShort && !hasEarly ? fitting(sawFigures('early-entry', sawn)) : null,
     },
   };
 }
@@ -138,9 +158,19 @@ function withoutForecast(
     finish: null,
     setting: null,
     saw: null,
+    alsoEarly: null,
     isSawn: tasks.sawHr !== null,
   });
-  const data = { ...days, hours: [], steps, isHot: false, isCold: false, saw: null, earlyEntry: null };
+  const data = {
+    ...days,
+    hours: [],
+    steps,
+    isHot: false,
+    isCold: false,
+    saw: null,
+    alsoEarly: null,
+    earlyEntry: null,
+  };
   return { figures: { clock }, data };
 }
 

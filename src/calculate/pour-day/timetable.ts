@@ -13,6 +13,7 @@ export const STEP_NAMES = [
   'cure',
   'wash',
   'cure-washed',
+  'saw-early',
   'saw',
   'cure-cuts',
 ] as const;
@@ -28,6 +29,7 @@ export type Step = { readonly name: StepName; readonly fromHr: number | null; re
  * Concrete Construction, "Exposing aggregate" (seen).
  *
  * @param day.finish, day.setting, day.saw Null without a forecast: then only the crew's own hours are known.
+ * @param day.alsoEarly Null where no joint is cut by an early-entry saw beside others that are sawn later.
  */
 export function timetable(day: {
   readonly finishes: readonly Finish[];
@@ -35,6 +37,7 @@ export function timetable(day: {
   readonly finish: FinishClockFigures | null;
   readonly setting: SettingFigures | null;
   readonly saw: SawPlan | null;
+  readonly alsoEarly: SawPlan | null;
   readonly isSawn: boolean;
 }): readonly Step[] {
   const { finishes, finish, setting, saw } = day;
@@ -48,6 +51,7 @@ export function timetable(day: {
 
   const step = (name: StepName, fromHr: number | null, toHr: number | null): Step => ({ name, fromHr, toHr });
   const sawnHr = saw?.at ?? null;
+  const earlyHr = day.alsoEarly?.at ?? null;
   return [
     step('place', truckHr, placedHr),
     step('wait', truckHr, toolsHr),
@@ -56,6 +60,7 @@ export function timetable(day: {
     ...(isExposed ? [step('retard-and-cover', toolsHr, finishedHr)] : []),
     ...(isPlain ? [step('cure', toolsHr, curedHr)] : []),
     ...(isExposed ? [step('wash', washHr, null), step('cure-washed', washHr, null)] : []),
+    ...(day.alsoEarly === null ? [] : [step('saw-early', earlyHr?.fromHr ?? null, earlyHr?.toHr ?? null)]),
     ...(day.isSawn
       ? [
           step('saw', sawnHr?.fromHr ?? null, sawnHr?.toHr ?? null),

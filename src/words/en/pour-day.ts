@@ -86,13 +86,16 @@ export const pourDay = {
       cure: 'Cure at once, behind the last tool: face and edges',
       wash: 'Wash when a brush leaves the stones; try a corner first',
       'cure-washed': 'Cure what is washed, at once',
+      'saw-early': 'Early-entry saw, as soon as it carries a person and does not ravel',
       saw: 'Saw, as soon as a trial cut does not ravel',
       'cure-cuts': 'Cure the cuts again, each as it is cut',
     },
     of: (step: string, slabs: string) => `${step} (${slabs})`,
     window: (opens: string, closes: string) => `The saw window is ${opens} to ${closes}.`,
+    earlyWindow: (slabs: string, opens: string, closes: string) =>
+      `The early-entry saw cuts ${opens} to ${closes} (${slabs}).`,
     night: (opens: string, closes: string) =>
-      `The joints want cutting ${opens} to ${closes}, when no saw may run long enough: start earlier, take an early-entry saw, or tool the joints.`,
+      `The joints want cutting ${opens} to ${closes}, when no saw may run long enough: start earlier, or tool the joints.`,
     early: (opens: string, closes: string) => `An early-entry saw would cut from ${opens} to ${closes}.`,
   },
   rain: {

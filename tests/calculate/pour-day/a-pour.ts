@@ -1,6 +1,6 @@
 import type { TaskHours } from '../../../src/calculate/crew/index.ts';
 import { figure } from '../../../src/calculate/figure.ts';
-import type { Finish, Pour, Weather, WeatherTime } from '../../../src/calculate/job.ts';
+import type { Finish, JointCut, Pour, Weather, WeatherTime } from '../../../src/calculate/job.ts';
 import { calcPourDay } from '../../../src/calculate/pour-day/index.ts';
 import { calcStrength } from '../../../src/calculate/strength/index.ts';
 import { fig } from '../crew/a-plan.ts';
@@ -57,6 +57,7 @@ export function aPourDay(
     readonly tasks?: TaskHours;
     readonly freeCancelHr?: number | null;
     readonly crew?: readonly string[];
+    readonly cuts?: readonly JointCut[];
   } = {},
 ) {
   const {
@@ -64,6 +65,7 @@ export function aPourDay(
     tasks = TASKS,
     freeCancelHr = null,
     crew = ['a', 'b', 'c'],
+    cuts = ['wet-sawn'],
     ...pour
   } = changed;
   const day = calcPourDay({
@@ -78,6 +80,7 @@ export function aPourDay(
     slabs: Object.fromEntries(
       finishes.map((finish, index) => [`slab-${index}`, { id: `slab-${index}`, finish }]),
     ),
+    cuts: new Set(cuts),
     rules: [],
     freeCancelHr,
     waits: calcStrength({ pour: { weather: null }, strengthPsi: fig(4000, 'psi') }).figures.waits,

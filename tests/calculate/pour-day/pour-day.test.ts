@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { num } from '../../../src/calculate/figure.ts';
-import { STEP_NAMES, weatherAt } from '../../../src/calculate/pour-day/index.ts';
+import { STEP_NAMES, sawOpensHr, weatherAt } from '../../../src/calculate/pour-day/index.ts';
 import { runCount } from '../../support/property-runs.ts';
 import { testExpressions } from '../evaluate.ts';
 import { aPourDay, aTime, aWeather, TASKS } from './a-pour.ts';
@@ -223,6 +223,40 @@ describe('what the weather does', () => {
       aPourDay({ noiseAllowed: { fromHr: 9, toHr: 19 }, weather: hot, firstTruckHr: 12 }).data.earlyEntry,
     ).toBeNull();
     expect(aPourDay().data.earlyEntry).toBeNull();
+  });
+
+  test('joints that an early-entry saw cuts have its window; beside others they are sawn before them', () => {
+    const usual = aPourDay();
+    expect(usual.data.saw?.method).toBe('wet-saw');
+    expect(usual.data.alsoEarly).toBeNull();
+
+    const early = aPourDay({ cuts: ['early-entry', 'tooled'] });
+    expect(early.data.saw?.method).toBe('early-entry');
+    expect(early.data.alsoEarly).toBeNull();
+    // At 70 °F, 2 h of placing from 8:00 and 3 h of finishing after the wait.
+    const finishedByHr = num(early.figures.clock['finished-by']!);
+    expect(early.data.saw?.window.fromHr).toBeCloseTo(finishedByHr + sawOpensHr('early-entry', 70), 9);
+    expect(num(early.figures.saw!.opens)).toBeLessThan(num(usual.figures.saw!.opens));
+
+    const both = aPourDay({ cuts: ['wet-sawn', 'early-entry'] });
+    expect(both.data.saw).toEqual(usual.data.saw);
+    expect(both.data.alsoEarly).toEqual(early.data.saw);
+    expect(both.figures['early-saw']).toEqual(early.figures.saw);
+    expect(both.data.steps.map(({ name }) => name).slice(-3)).toEqual(['saw-early', 'saw', 'cure-cuts']);
+  });
+
+  test('where some joints are cut early, no early-entry saw is offered for the others', () => {
+    const noiseAllowed = { fromHr: 9, toHr: 19.5 };
+    const hot = aWeather({ concreteF: 90, times: [aTime(6, { airF: 90 })] });
+    const day = aPourDay({
+      noiseAllowed,
+      weather: hot,
+      firstTruckHr: 12,
+      cuts: ['wet-sawn', 'early-entry'],
+    }).data;
+    expect(day.saw?.at).toBeNull();
+    expect(day.alsoEarly?.at).toEqual({ fromHr: 18, toHr: 19.5 });
+    expect(day.earlyEntry).toBeNull();
   });
 });
 

@@ -1,5 +1,5 @@
 import { num } from '../../../calculate/figure.ts';
-import type { Step } from '../../../calculate/pour-day/index.ts';
+import type { SawPlan, Step } from '../../../calculate/pour-day/index.ts';
 import { row, start } from '../../parts/tables.ts';
 import { type TableView, TICK_BOX } from '../../views.ts';
 import type { Made, PourDay } from './made.ts';
@@ -31,6 +31,7 @@ export function clockTable(made: Made, { data }: PourDay): TableView {
 function stepText({ job, words }: Made, name: Step['name']): string {
   const say = words.pourDay.clock;
   const slabs = Object.values(job.build.slabs);
+  if (name === 'saw-early') return say.of(say.steps[name], slabsCutEarly(job, words));
   const finish = FINISH_OF[name];
   const meant = slabs.filter((slab) => slab.finish === finish);
   if (finish === undefined || meant.length === slabs.length) return say.steps[name];
@@ -40,14 +41,25 @@ function stepText({ job, words }: Made, name: Step['name']): string {
 /** When the saw may cut, and what else would do where it may not. */
 export function clockNotes({ job, words }: Made, { figures, data }: PourDay): readonly string[] {
   const say = words.pourDay.clock;
-  const { saw, earlyEntry } = data;
+  const { saw, alsoEarly, earlyEntry } = data;
   if (saw === null || figures.saw === undefined) return [];
   const time = (atHr: number) => aboutTime(atHr, job.unitSystem, words);
-  const [opens, closes] = [time(saw.window.fromHr), time(saw.window.toHr)];
-  if (num(figures.saw['hours-short']) === 0) return [say.window(opens, closes)];
-  const early = earlyEntry?.at ?? null;
+  const windowOf = ({ window }: SawPlan) => [time(window.fromHr), time(window.toHr)] as const;
+  const early = slabsCutEarly(job, words);
+  const beside = alsoEarly === null ? [] : [say.earlyWindow(early, ...windowOf(alsoEarly))];
+  if (num(figures.saw['hours-short']) === 0) {
+    const isEarly = saw.method === 'early-entry';
+    return [...beside, isEarly ? say.earlyWindow(early, ...windowOf(saw)) : say.window(...windowOf(saw))];
+  }
+  const instead = earlyEntry?.at ?? null;
   return [
-    say.night(opens, closes),
-    ...(early === null ? [] : [say.early(time(early.fromHr), time(early.toHr))]),
+    ...beside,
+    say.night(...windowOf(saw)),
+    ...(instead === null ? [] : [say.early(time(instead.fromHr), time(instead.toHr))]),
   ];
+}
+
+function slabsCutEarly(job: Made['job'], words: Made['words']): string {
+  const cut = Object.values(job.build.slabs).filter(({ joints }) => joints.cut === 'early-entry');
+  return words.pourDay.notChecked.list(cut.map(({ label }) => label));
 }
