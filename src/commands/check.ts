@@ -7,7 +7,7 @@ import { showProblems } from './show-problems.ts';
 
 /** Reads and calculates; shows problems and findings; writes nothing. */
 export function check(options: Options): ExitCode {
-  const prepared = prepareJobs(options);
+  const prepared = prepareJobs({ ...options, why: false });
   if (!prepared.ok) {
     console.error(showProblems(prepared.problems));
     return EXIT.problemsInInput;

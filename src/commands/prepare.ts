@@ -24,6 +24,8 @@ export type Prepared =
 export function prepareJobs(asked: {
   readonly jobsDir: string;
   readonly names: readonly string[];
+  /** Whether other plans of trips are looked for too, which only the documents show; they are if not given. */
+  readonly why?: boolean;
 }): Prepared {
   const jobsFolder = shownPath(asked.jobsDir);
   const listed = listJobs(jobsFolder, asked.names);
@@ -36,7 +38,7 @@ export function prepareJobs(asked: {
     const resolved = resolveJob(input, company, rules);
     problems.push(...resolved.problems);
     if (resolved.job === null) continue;
-    const calculated = calculateJob(resolved.job);
+    const calculated = calculateJob(resolved.job, { why: asked.why ?? true });
     const where = { folder: input.folder, texts: problemsEn.texts };
     problems.push(...calculated.problems.map((problem) => locateProblem(problem, resolved.origins, where)));
     if (calculated.results !== null) {

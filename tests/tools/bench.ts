@@ -80,8 +80,15 @@ async function inProcessLines(): Promise<readonly Line[]> {
     for (const document of documents) await renderOne(document, { projectDir: PROJECT });
     return (performance.now() - startedMs) / 1000 / documents.length;
   });
-  const slabInput = { ...largeSlab(), mix: { slumpIn: 4, aggregateIn: 0.75 } };
-  const joints = await times(RUNS, async () => secondsOf(() => calcJoints(slabInput)));
+  const mix = { slumpIn: 4, aggregateIn: 0.75 };
+  // A layout is kept by what it was made of: each run has another spacing.
+  let spacingIn = 150;
+  const joints = await times(RUNS, async () => {
+    spacingIn += 0.01;
+    const input = { ...largeSlab(spacingIn), mix };
+    return secondsOf(() => calcJoints(input));
+  });
+  const slabInput = { ...largeSlab(null), mix };
   const barInput = largeMat(slabInput);
   const bars = await times(RUNS, async () => secondsOf(() => calcReinforcement(barInput)));
   const hardHaul = await times(RUNS, async () => secondsOf(() => bestPlan(HARD_HAUL)));
@@ -112,7 +119,7 @@ function outlinesOf({ build, site, company }: Job) {
 }
 
 /** An L of 2,500 sq ft with a rounded corner, #4 at 12 in both ways. */
-function largeSlab() {
+function largeSlab(jointSpacingIn: number | null) {
   const shape: TapedShape = {
     base: {
       kind: 'corners',
@@ -139,7 +146,7 @@ function largeSlab() {
     label: 'Mat' as PublicText,
     use: 'driveway' as const,
     thicknessIn: 5,
-    jointSpacingIn: null,
+    jointSpacingIn,
     joints: { cut: 'wet-sawn' as const, lines: {}, propose: 'rest' as const, sealed: false },
     shape,
     reinforcement: {
