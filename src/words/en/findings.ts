@@ -129,6 +129,8 @@ export const findings = {
     'rain-likely': () => 'Rain is likely before the concrete has set.',
     'wind-strong': () => 'The wind is so strong that sheeting is hard to hold and the face dries fast.',
     'work-in-the-dark': () => 'Part of the work is in the dark: another hour, or lamps.',
+    'early-saw-window-closed': () =>
+      'The joints of the early-entry saw have to be cut at a time when no saw may run: start earlier, or tool them.',
     'saw-window-closed': () =>
       'The joints have to be cut at a time when no saw may run: start earlier, take an early-entry saw, or tool the joints.',
     'finishers-short': () => 'All of it cannot be finished before it sets: more finishers, or two pours.',

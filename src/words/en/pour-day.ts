@@ -94,6 +94,8 @@ export const pourDay = {
     window: (opens: string, closes: string) => `The saw window is ${opens} to ${closes}.`,
     earlyWindow: (slabs: string, opens: string, closes: string) =>
       `The early-entry saw cuts ${opens} to ${closes} (${slabs}).`,
+    earlyNight: (slabs: string, opens: string, closes: string) =>
+      `The early-entry saw has to cut ${opens} to ${closes} (${slabs}), when no saw may run long enough: start earlier, or tool those joints.`,
     night: (opens: string, closes: string) =>
       `The joints want cutting ${opens} to ${closes}, when no saw may run long enough: start earlier, or tool the joints.`,
     early: (opens: string, closes: string) => `An early-entry saw would cut from ${opens} to ${closes}.`,

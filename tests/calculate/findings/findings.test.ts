@@ -240,6 +240,7 @@ describe('shipped rule sets', () => {
     ['wind-strong', 'pour-day.weather.strongest-wind', 'mph', 20, 21],
     ['work-in-the-dark', 'pour-day.weather.hours-in-the-dark', 'h', 0, 0.5],
     ['saw-window-closed', 'pour-day.saw.hours-short', 'h', 0, 0.5],
+    ['early-saw-window-closed', 'pour-day.early-saw.hours-short', 'h', 0, 0.5],
     ['finishers-short', 'pour-day.finishers.short', 'each', 0, 1],
     ['tools-late', 'pour-day.finishers.tools-late', 'h', 0, 0.5],
     ['curing-film-in-the-way', 'curing.film-in-the-way', 'each', 0, 1],

@@ -46,7 +46,10 @@ export function clockNotes({ job, words }: Made, { figures, data }: PourDay): re
   const time = (atHr: number) => aboutTime(atHr, job.unitSystem, words);
   const windowOf = ({ window }: SawPlan) => [time(window.fromHr), time(window.toHr)] as const;
   const early = slabsCutEarly(job, words);
-  const beside = alsoEarly === null ? [] : [say.earlyWindow(early, ...windowOf(alsoEarly))];
+  const short = figures['early-saw']?.['hours-short'];
+  const isEarlyShort = short !== undefined && num(short) > 0;
+  const earlySay = isEarlyShort ? say.earlyNight : say.earlyWindow;
+  const beside = alsoEarly === null ? [] : [earlySay(early, ...windowOf(alsoEarly))];
   if (num(figures.saw['hours-short']) === 0) {
     const isEarly = saw.method === 'early-entry';
     return [...beside, isEarly ? say.earlyWindow(early, ...windowOf(saw)) : say.window(...windowOf(saw))];
