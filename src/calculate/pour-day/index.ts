@@ -16,14 +16,14 @@ import {
 } from './clock-figures.ts';
 import { type EvaporationFigures, evaporationFigures, type PourHour } from './evaporation-figures.ts';
 import { type FinisherFigures, finisherFigures } from './finishers.ts';
-import { type SawFigures, type SawPlan, sawFigures } from './saw-figures.ts';
+import { NO_SAWS, type Saws, type SawsFigures, sawsOf } from './saws.ts';
 import { type Step, timetable } from './timetable.ts';
 import { meanAirF } from './weather-at.ts';
 import { COLD_AIR_F, HOT_AIR_F, openHours, type WeatherFigures, weatherFigures } from './weather-figures.ts';
 
 export { evaporationLbPerSqFtHr, vaporPressurePsi } from './evaporation.ts';
 export type { PourHour } from './evaporation-figures.ts';
-export type { SawPlan } from './saw-figures.ts';
+export type { SawFigures, SawPlan } from './saw-figures.ts';
 export { type Span, sawTimes } from './saw-times.ts';
 export { type SawMethod, sawClosesHr, sawOpensHr, settingHr } from './setting.ts';
 export { STEP_NAMES, type Step } from './timetable.ts';
@@ -36,10 +36,7 @@ export type PourDayFigures = {
   readonly evaporation?: EvaporationFigures;
   readonly setting?: SettingFigures;
   readonly finishers?: FinisherFigures;
-  readonly saw?: SawFigures;
-  /** Where some joints are cut by an early-entry saw and others are sawn later. */
-  readonly 'early-saw'?: SawFigures;
-};
+} & SawsFigures;
 
 export type PourDayData = {
   readonly on: string;
@@ -50,13 +47,7 @@ export type PourDayData = {
   /** Whether the air asks for the measures of hot or cold weather. */
   readonly isHot: boolean;
   readonly isCold: boolean;
-  /** Null without a forecast, or where nothing is sawn. */
-  readonly saw: SawPlan | null;
-  /** Of the joints that are cut earlier than those, as if all of them were; null where none are. */
-  readonly alsoEarly: SawPlan | null;
-  /** Whether the same joints could be cut by an early-entry saw where the usual one has no time for it. */
-  readonly earlyEntry: SawPlan | null;
-};
+} & Saws;
 
 export type PourDayResult = { readonly figures: PourDayFigures; readonly data: PourDayData };
 
@@ -71,7 +62,7 @@ const SETTING_AIR_HR = 6;
 export function calcPourDay(input: {
   readonly pour: Job['pour'];
   readonly slabs: Readonly<Record<string, Pick<Slab, 'id' | 'finish'>>>;
-  /** The ways in which joints are cut. */
+  /** The ways in which the joints there are are cut. */
   readonly cuts: ReadonlySet<JointCut>;
   readonly rules: readonly Pick<Rule, 'code' | 'limit'>[];
   /** How long before the first truck it can be put off; null where nobody said, or no truck comes. */
@@ -101,7 +92,7 @@ export function calcPourDay(input: {
       WAITS.map((wait) => [wait, addDaysOn(on, num(input.waits[wait].days))]),
     ) as Record<Wait, string>,
   };
-  if (weather === null) return withoutForecast(days, clock, finishes, tasks);
+  if (weather === null) return withoutForecast(days, clock, finishes, sawnCuts(input.cuts, tasks));
 
   const airF = meanAirF(weather.times, num(firstTruckHr), num(firstTruckHr) + SETTING_AIR_HR);
   const setting = settingFigures(given('pour.weather.concrete', weather.concreteF, '°F'), airF);
@@ -110,11 +101,7 @@ export function calcPourDay(input: {
   const forecast = weatherFigures(weather, clock, finish, on);
   const crewCount = given('plan.crew', input.plan.crew.length, 'each');
   const sawn = { finish, setting, tasks, noiseAllowed: pour.noiseAllowed };
-  const hasEarly = input.cuts.has('early-entry');
-  const isAllEarly = hasEarly && !input.cuts.has('wet-sawn');
-  const saw = sawFigures(isAllEarly ? 'early-entry' : 'wet-saw', sawn);
-  const alsoEarly = hasEarly && !isAllEarly ? sawFigures('early-entry', sawn) : null;
-  const isShort = saw !== null && num(saw.figures['hours-short']) > 0;
+  const saws = sawsOf(input.cuts, sawn);
   return {
     figures: {
       clock: { ...clock, ...finish },
@@ -122,8 +109,7 @@ export function calcPourDay(input: {
       ...(evaporation === null ? {} : { evaporation: evaporation.figures }),
       setting,
       finishers: finisherFigures(finish, setting, tasks, crewCount),
-      ...(saw === null ? {} : { saw: saw.figures }),
-      ...(alsoEarly === null ? {} : { 'early-saw': alsoEarly.figures }),
+      ...saws.figures,
     },
     data: {
       ...days,
@@ -133,15 +119,12 @@ export function calcPourDay(input: {
         clock,
         finish,
         setting,
-        saw: saw?.plan ?? null,
-        alsoEarly: alsoEarly?.plan ?? null,
-        isSawn: saw !== null,
+        saws: saws.plans,
+        cuts: sawnCuts(input.cuts, tasks),
       }),
       isHot: num(forecast['highest-air']) >= HOT_AIR_F,
       isCold: num(forecast['lowest-air']) < COLD_AIR_F,
-      saw: saw?.plan ?? null,
-      alsoEarly: alsoEarly?.plan ?? null,
-      earlyEntry: isShort && !hasEarly ? fitting(sawFigures('early-entry', sawn)) : null,
+      ...saws.plans,
     },
   };
 }
@@ -150,28 +133,16 @@ function withoutForecast(
   days: Pick<PourDayData, 'on' | 'waitsUntil'>,
   clock: PourDayFigures['clock'],
   finishes: readonly Finish[],
-  tasks: PourTasks,
+  cuts: ReadonlySet<JointCut>,
 ): PourDayResult {
-  const steps = timetable({
-    finishes,
-    clock,
-    finish: null,
-    setting: null,
-    saw: null,
-    alsoEarly: null,
-    isSawn: tasks.sawHr !== null,
-  });
-  const data = {
-    ...days,
-    hours: [],
-    steps,
-    isHot: false,
-    isCold: false,
-    saw: null,
-    alsoEarly: null,
-    earlyEntry: null,
-  };
+  const steps = timetable({ finishes, clock, finish: null, setting: null, saws: NO_SAWS, cuts });
+  const data = { ...days, hours: [], steps, isHot: false, isCold: false, ...NO_SAWS };
   return { figures: { clock }, data };
+}
+
+/** None where nothing is sawn. */
+function sawnCuts(cuts: ReadonlySet<JointCut>, tasks: PourTasks): ReadonlySet<JointCut> {
+  return tasks.sawHr === null ? new Set() : cuts;
 }
 
 /** The last hour in which the truck costs nothing; below 0 it is on the day before. */
@@ -182,11 +153,6 @@ function putOff(firstTruckHr: Given, freeCancelHr: number | null): { readonly 'p
     noticeHr: given('company.suppliers.concrete.free-cancel', freeCancelHr, 'h'),
   };
   return { 'put-off-by': hours(num(firstTruckHr) - freeCancelHr, 'firstTruckHr - noticeHr', inputs) };
-}
-
-/** Of a saw that gets all of it cut in its time. */
-function fitting(saw: ReturnType<typeof sawFigures>): SawPlan | null {
-  return saw === null || num(saw.figures['hours-short']) > 0 ? null : saw.plan;
 }
 
 /** The hours of what is done on the day; null where nothing is placed. */

@@ -16,7 +16,6 @@ export type SawFigures = {
 };
 
 export type SawPlan = {
-  readonly method: SawMethod;
   readonly window: Span;
   /** When it is sawn; null where no hour of the window may be loud. */
   readonly at: Span | null;
@@ -84,6 +83,6 @@ export function sawFigures(
         inputs: { cuttingHr, opensHr: opens, closesHr: closes },
       }),
     },
-    plan: { method, window, at },
+    plan: { window, at },
   };
 }

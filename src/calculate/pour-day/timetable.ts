@@ -1,7 +1,8 @@
 import { num } from '../figure.ts';
-import type { Finish } from '../job.ts';
+import type { Finish, JointCut } from '../job.ts';
 import type { ClockFigures, FinishClockFigures, SettingFigures } from './clock-figures.ts';
-import type { SawPlan } from './saw-figures.ts';
+import type { Span } from './saw-times.ts';
+import type { Saws } from './saws.ts';
 
 /** What is done on the day, in the order in which it is done. */
 export const STEP_NAMES = [
@@ -28,19 +29,18 @@ export type Step = { readonly name: StepName; readonly fromHr: number | null; re
  * and covered, washed once the concrete between the stones has set, and then cured. Common practice, as in
  * Concrete Construction, "Exposing aggregate" (seen).
  *
- * @param day.finish, day.setting, day.saw Null without a forecast: then only the crew's own hours are known.
- * @param day.alsoEarly Null where no joint is cut by an early-entry saw beside others that are sawn later.
+ * @param day.finish, day.setting, day.saws Null without a forecast: then only the crew's own hours are known.
+ * @param day.cuts Of the joints that are sawn; tooled ones are passed over.
  */
 export function timetable(day: {
   readonly finishes: readonly Finish[];
   readonly clock: ClockFigures;
   readonly finish: FinishClockFigures | null;
   readonly setting: SettingFigures | null;
-  readonly saw: SawPlan | null;
-  readonly alsoEarly: SawPlan | null;
-  readonly isSawn: boolean;
+  readonly saws: Pick<Saws, 'saw' | 'earlySaw'>;
+  readonly cuts: ReadonlySet<JointCut>;
 }): readonly Step[] {
-  const { finishes, finish, setting, saw } = day;
+  const { finishes, finish, setting, saws, cuts } = day;
   const [truckHr, placedHr] = [num(day.clock['first-truck']), num(day.clock['placed-by'])];
   const [toolsHr, finishedHr, curedHr] = (['tools-from', 'finished-by', 'cured-by'] as const).map((key) =>
     finish === null ? null : num(finish[key]),
@@ -50,8 +50,11 @@ export function timetable(day: {
   const isPlain = finishes.length === 0 || finishes.some((one) => one !== 'exposed-aggregate');
 
   const step = (name: StepName, fromHr: number | null, toHr: number | null): Step => ({ name, fromHr, toHr });
-  const sawnHr = saw?.at ?? null;
-  const earlyHr = day.alsoEarly?.at ?? null;
+  const sawn = [
+    ...(cuts.has('early-entry') ? [{ name: 'saw-early' as const, at: saws.earlySaw?.at ?? null }] : []),
+    ...(cuts.has('wet-sawn') ? [{ name: 'saw' as const, at: saws.saw?.at ?? null }] : []),
+  ];
+  const cut = aroundAll(sawn.map(({ at }) => at));
   return [
     step('place', truckHr, placedHr),
     step('wait', truckHr, toolsHr),
@@ -60,12 +63,17 @@ export function timetable(day: {
     ...(isExposed ? [step('retard-and-cover', toolsHr, finishedHr)] : []),
     ...(isPlain ? [step('cure', toolsHr, curedHr)] : []),
     ...(isExposed ? [step('wash', washHr, null), step('cure-washed', washHr, null)] : []),
-    ...(day.alsoEarly === null ? [] : [step('saw-early', earlyHr?.fromHr ?? null, earlyHr?.toHr ?? null)]),
-    ...(day.isSawn
-      ? [
-          step('saw', sawnHr?.fromHr ?? null, sawnHr?.toHr ?? null),
-          step('cure-cuts', sawnHr?.fromHr ?? null, sawnHr?.toHr ?? null),
-        ]
-      : []),
+    ...sawn.map(({ name, at }) => step(name, at?.fromHr ?? null, at?.toHr ?? null)),
+    ...(sawn.length === 0 ? [] : [step('cure-cuts', cut?.fromHr ?? null, cut?.toHr ?? null)]),
   ];
+}
+
+/** From the first to the last of some stretches; null where one of them is not known. */
+function aroundAll(spans: readonly (Span | null)[]): Span | null {
+  const known = spans.flatMap((span) => (span === null ? [] : [span]));
+  if (known.length < spans.length) return null;
+  return {
+    fromHr: Math.min(...known.map(({ fromHr }) => fromHr)),
+    toHr: Math.max(...known.map(({ toHr }) => toHr)),
+  };
 }

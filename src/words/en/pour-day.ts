@@ -86,7 +86,7 @@ export const pourDay = {
       cure: 'Cure at once, behind the last tool: face and edges',
       wash: 'Wash when a brush leaves the stones; try a corner first',
       'cure-washed': 'Cure what is washed, at once',
-      'saw-early': 'Early-entry saw, as soon as it carries a person and does not ravel',
+      'saw-early': 'Early-entry saw, as soon as the slab bears it and a trial cut does not ravel',
       saw: 'Saw, as soon as a trial cut does not ravel',
       'cure-cuts': 'Cure the cuts again, each as it is cut',
     },

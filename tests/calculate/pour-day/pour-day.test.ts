@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { num } from '../../../src/calculate/figure.ts';
-import { STEP_NAMES, sawOpensHr, weatherAt } from '../../../src/calculate/pour-day/index.ts';
+import { STEP_NAMES, sawClosesHr, sawOpensHr, weatherAt } from '../../../src/calculate/pour-day/index.ts';
 import { runCount } from '../../support/property-runs.ts';
 import { testExpressions } from '../evaluate.ts';
 import { aPourDay, aTime, aWeather, TASKS } from './a-pour.ts';
@@ -227,36 +227,49 @@ describe('what the weather does', () => {
 
   test('joints that an early-entry saw cuts have its window; beside others they are sawn before them', () => {
     const usual = aPourDay();
-    expect(usual.data.saw?.method).toBe('wet-saw');
-    expect(usual.data.alsoEarly).toBeNull();
+    expect(Object.keys(usual.figures)).not.toContain('early-saw');
+    expect(usual.data.earlySaw).toBeNull();
 
     const early = aPourDay({ cuts: ['early-entry', 'tooled'] });
-    expect(early.data.saw?.method).toBe('early-entry');
-    expect(early.data.alsoEarly).toBeNull();
-    // At 70 °F, 2 h of placing from 8:00 and 3 h of finishing after the wait.
+    expect(Object.keys(early.figures)).not.toContain('saw');
+    expect(early.data.saw).toBeNull();
+    // At 70 °F the first cut is so many hours after the last tool.
     const finishedByHr = num(early.figures.clock['finished-by']!);
-    expect(early.data.saw?.window.fromHr).toBeCloseTo(finishedByHr + sawOpensHr('early-entry', 70), 9);
-    expect(num(early.figures.saw!.opens)).toBeLessThan(num(usual.figures.saw!.opens));
+    expect(early.data.earlySaw?.window).toEqual({
+      fromHr: expect.closeTo(finishedByHr + sawOpensHr('early-entry', 70), 9),
+      toHr: expect.closeTo(finishedByHr + sawClosesHr('early-entry', 70), 9),
+    });
+    expect(num(early.figures['early-saw']!.opens)).toBeLessThan(num(usual.figures.saw!.opens));
+    expect(early.data.steps.map(({ name }) => name).slice(-2)).toEqual(['saw-early', 'cure-cuts']);
 
     const both = aPourDay({ cuts: ['wet-sawn', 'early-entry'] });
-    expect(both.data.saw).toEqual(usual.data.saw);
-    expect(both.data.alsoEarly).toEqual(early.data.saw);
-    expect(both.figures['early-saw']).toEqual(early.figures.saw);
-    expect(both.data.steps.map(({ name }) => name).slice(-3)).toEqual(['saw-early', 'saw', 'cure-cuts']);
+    expect([both.data.saw, both.data.earlySaw]).toEqual([usual.data.saw, early.data.earlySaw]);
+    expect(both.figures['early-saw']).toEqual(early.figures['early-saw']);
+    const [first, second, cured] = both.data.steps.slice(-3);
+    expect([first?.name, second?.name, cured?.name]).toEqual(['saw-early', 'saw', 'cure-cuts']);
+    expect([cured?.fromHr, cured?.toHr]).toEqual([first?.fromHr, second?.toHr]);
   });
 
-  test('where some joints are cut early, no early-entry saw is offered for the others', () => {
+  test('a saw without its hours, or without a forecast, leaves the curing of the cuts open', () => {
     const noiseAllowed = { fromHr: 9, toHr: 19.5 };
     const hot = aWeather({ concreteF: 90, times: [aTime(6, { airF: 90 })] });
-    const day = aPourDay({
-      noiseAllowed,
-      weather: hot,
-      firstTruckHr: 12,
-      cuts: ['wet-sawn', 'early-entry'],
-    }).data;
-    expect(day.saw?.at).toBeNull();
-    expect(day.alsoEarly?.at).toEqual({ fromHr: 18, toHr: 19.5 });
-    expect(day.earlyEntry).toBeNull();
+    const cuts = ['wet-sawn', 'early-entry'] as const;
+    const day = aPourDay({ noiseAllowed, weather: hot, firstTruckHr: 12, cuts });
+    expect(day.data.saw?.at).toBeNull();
+    expect(day.data.earlySaw?.at).toEqual({ fromHr: 18, toHr: 19.5 });
+    expect(num(day.figures['early-saw']!['hours-short'])).toBe(0);
+    expect(num(day.figures.saw!['hours-short'])).toBeGreaterThan(0);
+    expect(day.data.steps.at(-1)).toEqual({ name: 'cure-cuts', fromHr: null, toHr: null });
+    // An early-entry saw is there already: it is not offered once more.
+    expect(day.data.earlyEntry).toBeNull();
+
+    const open = aPourDay({ weather: null, cuts }).data.steps.slice(-3);
+    expect(open.map(({ name, fromHr }) => [name, fromHr])).toEqual([
+      ['saw-early', null],
+      ['saw', null],
+      ['cure-cuts', null],
+    ]);
+    expect(aPourDay({ cuts: ['tooled'] }).data.steps.map(({ name }) => name)).not.toContain('cure-cuts');
   });
 });
 

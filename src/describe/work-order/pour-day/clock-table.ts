@@ -1,5 +1,7 @@
 import { num } from '../../../calculate/figure.ts';
-import type { SawPlan, Step } from '../../../calculate/pour-day/index.ts';
+import type { JointCut, Slab } from '../../../calculate/job.ts';
+import { thingNamed } from '../../../calculate/parts.ts';
+import type { SawFigures, SawPlan, Step } from '../../../calculate/pour-day/index.ts';
 import { row, start } from '../../parts/tables.ts';
 import { type TableView, TICK_BOX } from '../../views.ts';
 import type { Made, PourDay } from './made.ts';
@@ -11,6 +13,12 @@ const FINISH_OF: Readonly<Partial<Record<Step['name'], string>>> = {
   'finish-float': 'float',
   'retard-and-cover': 'exposed-aggregate',
   wash: 'exposed-aggregate',
+};
+
+/** And by how their joints are cut. */
+const CUT_OF: Readonly<Partial<Record<Step['name'], JointCut>>> = {
+  'saw-early': 'early-entry',
+  saw: 'wet-sawn',
 };
 
 /** The day step by step, each with its time where one is known. */
@@ -28,41 +36,44 @@ export function clockTable(made: Made, { data }: PourDay): TableView {
   };
 }
 
-function stepText({ job, words }: Made, name: Step['name']): string {
-  const say = words.pourDay.clock;
-  const slabs = Object.values(job.build.slabs);
-  if (name === 'saw-early') return say.of(say.steps[name], slabsCutEarly(job, words));
+function stepText(made: Made, name: Step['name']): string {
+  const say = made.words.pourDay.clock;
+  const cut = CUT_OF[name];
+  if (cut !== undefined) return ofSlabs(say.steps[name], sawnSlabs(made), ({ joints }) => joints.cut === cut);
   const finish = FINISH_OF[name];
-  const meant = slabs.filter((slab) => slab.finish === finish);
-  if (finish === undefined || meant.length === slabs.length) return say.steps[name];
-  return say.of(say.steps[name], words.pourDay.notChecked.list(meant.map(({ label }) => label)));
+  if (finish === undefined) return say.steps[name];
+  return ofSlabs(say.steps[name], Object.values(made.job.build.slabs), (slab) => slab.finish === finish);
+
+  function ofSlabs(text: string, slabs: readonly Slab[], isMeant: (slab: Slab) => boolean): string {
+    const meant = slabs.filter(isMeant);
+    return meant.length === slabs.length ? text : say.of(text, listOf(meant, made));
+  }
 }
 
-/** When the saw may cut, and what else would do where it may not. */
-export function clockNotes({ job, words }: Made, { figures, data }: PourDay): readonly string[] {
+/** When each saw may cut, and what else would do where it may not. */
+export function clockNotes(made: Made, { figures, data }: PourDay): readonly string[] {
+  const { job, words } = made;
   const say = words.pourDay.clock;
-  const { saw, alsoEarly, earlyEntry } = data;
-  if (saw === null || figures.saw === undefined) return [];
+  const { saw, earlySaw, earlyEntry } = data;
   const time = (atHr: number) => aboutTime(atHr, job.unitSystem, words);
   const windowOf = ({ window }: SawPlan) => [time(window.fromHr), time(window.toHr)] as const;
-  const early = slabsCutEarly(job, words);
-  const short = figures['early-saw']?.['hours-short'];
-  const isEarlyShort = short !== undefined && num(short) > 0;
-  const earlySay = isEarlyShort ? say.earlyNight : say.earlyWindow;
-  const beside = alsoEarly === null ? [] : [earlySay(early, ...windowOf(alsoEarly))];
-  if (num(figures.saw['hours-short']) === 0) {
-    const isEarly = saw.method === 'early-entry';
-    return [...beside, isEarly ? say.earlyWindow(early, ...windowOf(saw)) : say.window(...windowOf(saw))];
-  }
+  const isShort = (sawn: SawFigures | undefined) => sawn !== undefined && num(sawn['hours-short']) > 0;
+  const cutEarly = sawnSlabs(made).filter(({ joints }) => joints.cut === CUT_OF['saw-early']);
+  const earlySay = isShort(figures['early-saw']) ? say.earlyNight : say.earlyWindow;
   const instead = earlyEntry?.at ?? null;
   return [
-    ...beside,
-    say.night(...windowOf(saw)),
+    ...(earlySaw === null ? [] : [earlySay(listOf(cutEarly, made), ...windowOf(earlySaw))]),
+    ...(saw === null ? [] : [(isShort(figures.saw) ? say.night : say.window)(...windowOf(saw))]),
     ...(instead === null ? [] : [say.early(time(instead.fromHr), time(instead.toHr))]),
   ];
 }
 
-function slabsCutEarly(job: Made['job'], words: Made['words']): string {
-  const cut = Object.values(job.build.slabs).filter(({ joints }) => joints.cut === 'early-entry');
-  return words.pourDay.notChecked.list(cut.map(({ label }) => label));
+/** Those with joints that a saw cuts. */
+function sawnSlabs({ job, results }: Made): readonly Slab[] {
+  const { slabs } = results.joints.figures;
+  return Object.values(job.build.slabs).filter(({ id }) => num(thingNamed(slabs, id, 'slab').sawn) > 0);
+}
+
+function listOf(slabs: readonly Slab[], { words }: Made): string {
+  return words.pourDay.notChecked.list(slabs.map(({ label }) => label));
 }
