@@ -5,7 +5,7 @@ import { distanceIn, edgesOf, type Outline, type Point, type Ring, type Vertex }
 const OFF_ARC_IN = 1 / 64;
 /** Shares of an arc at which it is held against the stretched one. */
 const HELD_AT = [1 / 8, 1 / 4, 3 / 8, 1 / 2, 5 / 8, 3 / 4, 7 / 8];
-/** A ratio of 1,000 needs far fewer. */
+/** A circle of 500 ft stretched a hundred times becomes 336 arcs, which is eight or nine of them. */
 const MOST_HALVINGS = 12;
 
 type Ratios = { readonly alongRatio: number; readonly acrossRatio: number };

@@ -1,63 +1,32 @@
-import { existsSync, readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import type { Page } from 'puppeteer';
-import { afterAll, beforeAll, describe, expect, inject, onTestFinished, test } from 'vitest';
+import { beforeAll, describe, expect, inject, test } from 'vitest';
 import { parse } from 'yaml';
-import {
-  type RunningBrowser,
-  searchOnThisMachine,
-  startBrowser,
-  toolsOnThisMachine,
-  unpackChromium,
-} from '../../src/print/index.ts';
-import { PROJECT_DIR } from '../support/run-program.ts';
+import { type DocumentName, IDS, PDFS, SHEET, useBrowser } from './demo-pages.ts';
 import { bodyOf, type PdfPage, type PdfRead, readPdf, squeezed, textOfPage } from './read-pdf.ts';
 
 const OUTPUT = inject('demoOutput');
 const JOBS = inject('demoJobs');
 
 /** Pages each document may take: a demo job that needs more has lost its shape. */
-const MOST_PAGES = {
+const MOST_PAGES: Readonly<Record<DocumentName, number>> = {
   'homeowner/proposal': 9,
   'office/work-order': 28,
   'office/materials': 7,
   'office/safety': 4,
   'office/calculation': 66,
   'office/binder': 110,
-} as const;
-type DocumentName = keyof typeof MOST_PAGES;
-
-const DOCUMENTS = Object.keys(MOST_PAGES) as DocumentName[];
-const PAPER_OF = {
-  'corner-walk': 'letter',
-  'garden-row': 'a4',
-  'maple-court': 'letter',
-} as const;
+};
 const PAPERS_PT = { letter: { width: 612, height: 792 }, a4: { width: 595.28, height: 841.89 } } as const;
-const IDS = Object.keys(PAPER_OF) as (keyof typeof PAPER_OF)[];
+/** The others are on letter. */
+const ON_A4 = 'garden-row';
 
-const SHEET = 'site-walk';
-const PDFS = [...IDS.flatMap((id) => DOCUMENTS.map((name) => `${id}/${name}`)), SHEET];
-const PAGES = ['index', ...PDFS];
-
-const PHONE = { width: 360, height: 740, isMobile: true, hasTouch: true };
-
-let running: RunningBrowser;
+const opened = useBrowser();
 const pdfs = new Map<string, PdfRead>();
-
 beforeAll(async () => {
-  const tools = toolsOnThisMachine(() =>
-    unpackChromium(join(PROJECT_DIR, 'node_modules/.cache/flatwork-jobs')),
-  );
-  const started = await startBrowser(searchOnThisMachine(null), tools);
-  if (started.kind !== 'running') throw new Error(JSON.stringify(started));
-  running = started;
   for (const name of PDFS) pdfs.set(name, await readPdf(join(OUTPUT, `${name}.pdf`)));
 }, 120_000);
-
-afterAll(() => running?.close());
 
 function pdfNamed(name: string): PdfRead {
   const pdf = pdfs.get(name);
@@ -65,115 +34,11 @@ function pdfNamed(name: string): PdfRead {
   return pdf;
 }
 
-type Opened = { readonly page: Page; readonly said: string[]; readonly asked: string[] };
-
-/** A page as a person opens it, with what it says on the console and what it asks the network for. */
-async function opened(name: string, widthPx: number): Promise<Opened> {
-  const page = await running.browser.newPage();
-  onTestFinished(() => page.close());
-  const said: string[] = [];
-  const asked: string[] = [];
-  page.on('console', (message) => said.push(message.text()));
-  page.on('pageerror', (error) => said.push(String(error)));
-  page.on('request', (request) => {
-    if (!/^(file|data):/.test(request.url())) asked.push(request.url());
-  });
-  await page.setViewport({ width: widthPx, height: 740 });
-  await page.goto(pathToFileURL(join(OUTPUT, `${name}.html`)).href);
-  return { page, said, asked };
-}
-
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-/** Faults that axe finds, each as its rule and the first places; programs for the page are text. */
-async function axeFaults(
-  page: Page,
-  rules: 'all' | 'all but contrast' | 'scrolling' | 'none',
-): Promise<readonly string[]> {
-  if (rules === 'none') return [];
-  const tags = { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa'] };
-  const options = {
-    resultTypes: ['violations'],
-    runOnly: rules === 'scrolling' ? { type: 'rule', values: ['scrollable-region-focusable'] } : tags,
-    rules: rules === 'all but contrast' ? { 'color-contrast': { enabled: false } } : {},
-  };
-  if ((await page.evaluate('typeof axe')) === 'undefined') await page.evaluate(AXE);
-  return (await page.evaluate(`
-    axe.run(document, ${JSON.stringify(options)}).then(({ violations }) =>
-      violations.map(({ id, nodes }) => id + ': ' + nodes.slice(0, 3).map(({ html }) => html.slice(0, 160)).join(' | ')))
-  `)) as string[];
-}
-
-/**
- * Contrast takes most of the time and depends on the styles, not on the job: it is looked at in the
- * fullest job, and in the shortest where a document is long. A binder only joins its parts, and a calculation
- * sheet is rows of one kind, so one of each is enough.
- */
-function rulesFor(name: string): Parameters<typeof axeFaults>[1] {
-  const [id = '', , kind = ''] = name.split('/');
-  if (kind === 'binder') return id === 'corner-walk' ? 'all but contrast' : 'none';
-  if (kind === 'calculation') return id === 'corner-walk' ? 'all' : 'none';
-  return ['corner-walk', 'garden-row'].includes(id) ? 'all but contrast' : 'all';
-}
-
-/** Links to files that are not there, and to places of the page that it does not have. */
-async function brokenLinks(page: Page, name: string): Promise<readonly string[]> {
-  const links = (await page.evaluate(`[...document.querySelectorAll('a[href]')]
-    .map((link) => link.getAttribute('href'))
-    .filter((href) => !/^(mailto|tel):/.test(href))
-    .filter((href) => !(href.startsWith('#') && document.getElementById(href.slice(1))))`)) as string[];
-  return links.filter((link) => link.startsWith('#') || !existsSync(join(OUTPUT, name, '..', link)));
-}
-
-/** What reaches past the right edge of the window, save inside parts that scroll by themselves. */
-async function tooWide(page: Page): Promise<readonly string[]> {
-  return (await page.evaluate(`(() => {
-    const root = document.documentElement;
-    const scrolls = (element) => ['auto', 'scroll', 'hidden'].includes(getComputedStyle(element).overflowX);
-    const isInScrolling = (element) =>
-      element !== null && element !== document.body && (scrolls(element) || isInScrolling(element.parentElement));
-    const wide = [...document.body.querySelectorAll('*')].filter((element) => {
-      const { right, width } = element.getBoundingClientRect();
-      return width > 1 && right > root.clientWidth + 0.5 && !isInScrolling(element.parentElement);
-    });
-    const page = root.scrollWidth > root.clientWidth ? ['the page: ' + root.scrollWidth + ' px'] : [];
-    return [...page, ...wide.map((element) => element.outerHTML.slice(0, 120))];
-  })()`)) as string[];
-}
-
-describe.each(PAGES)('%s as a page', (name) => {
-  test('has no error, no request, no barrier, no broken link, and fits a phone', async () => {
-    const { page, said, asked } = await opened(name, 1200);
-    expect(await axeFaults(page, rulesFor(name))).toEqual([]);
-    expect(await brokenLinks(page, name)).toEqual([]);
-
-    await page.setViewport(PHONE);
-    expect(await tooWide(page)).toEqual([]);
-    expect(await axeFaults(page, 'scrolling')).toEqual([]);
-    expect(said).toEqual([]);
-    expect(asked).toEqual([]);
-  });
-});
-
-describe('what the checks of a page find', () => {
-  test('a page with faults has them found, so that the tests above can fail', async () => {
-    const { page } = await opened('index', 1200);
-    await page.setViewport(PHONE);
-    await page.evaluate(`document.body.insertAdjacentHTML('beforeend',
-      '<p style="width: 400px; color: #bbb">Pale and wide</p><img src="data:image/gif;base64,R0lGODlhAQABAAAAACw=">')`);
-    expect((await axeFaults(page, 'all')).map((fault) => fault.split(':')[0])).toEqual([
-      'color-contrast',
-      'image-alt',
-    ]);
-    expect(await tooWide(page)).toHaveLength(2);
-  });
-});
-
 describe.each(PDFS)('%s as a PDF', (name) => {
   const id = name.split('/')[0] ?? '';
 
   test('has the paper that the job says, on every page', () => {
-    const paper = PAPERS_PT[(PAPER_OF as Record<string, keyof typeof PAPERS_PT>)[id] ?? 'letter'];
+    const paper = PAPERS_PT[id === ON_A4 ? 'a4' : 'letter'];
     for (const { widthPt, heightPt } of pdfNamed(name).pages) {
       expect(widthPt).toBeCloseTo(paper.width, 0);
       expect(heightPt).toBeCloseTo(paper.height, 0);

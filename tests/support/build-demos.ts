@@ -1,4 +1,3 @@
-import { existsSync } from 'node:fs';
 import { cp, mkdtemp, rename, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -26,9 +25,10 @@ export default async function buildDemos(project: TestProject): Promise<() => Pr
   const jobs = join(folder, 'jobs');
   const output = join(folder, 'output');
   await cp(join(PROJECT_DIR, 'jobs'), jobs, { recursive: true });
-  // What the project's own last build printed of the same bytes is not printed once more.
-  const printed = join(PROJECT_DIR, 'output/.cache');
-  if (existsSync(printed)) await cp(printed, join(output, '.cache'), { recursive: true });
+  // `.ci/run` says where its own build has just printed the same pages with the same code.
+  const printed = process.env['PRINTED_JUST_NOW'];
+  if (printed !== undefined)
+    await cp(join(PROJECT_DIR, printed), join(output, '.cache'), { recursive: true });
   const built = faultsOf(jobs, output)
     .catch(String)
     .then(async (said) => {

@@ -8,13 +8,8 @@ import { deliveryLines, type HaulCosts, haulLines } from './haul-lines.ts';
 import { laborLines } from './labor-lines.ts';
 import { amountLine, type CostLine, joinLines } from './line.ts';
 import { machineLines } from './machine-lines.ts';
-import {
-  type CuringNeed,
-  type MaterialFigures,
-  materialLines,
-  type PackFigures,
-  packFigures,
-} from './material-lines.ts';
+import { type CuringNeed, type MaterialFigures, materialLines } from './material-lines.ts';
+import { type PackFigures, packFigures } from './packs.ts';
 
 export { COST_GROUPS, type CostGroup, type CostKind } from './groups.ts';
 

@@ -53,7 +53,7 @@ export function placeRadii(
   return placed;
 }
 
-/** Tags as given, then the radius of each circle that has none. */
+/** Tags as given, then the radius of each circle that has none; of an ellipse there is no one radius. */
 function curveTexts(area: PlanArea, radiusText: (length: string) => string): CurveText[] {
   const arcs = area.outline.rings.flatMap((ring) =>
     edgesOf(ring).flatMap(({ from, to }) => (from.bulge === 0 ? [] : [arcOf(from, to)])),
@@ -67,6 +67,7 @@ function curveTexts(area: PlanArea, radiusText: (length: string) => string): Cur
     const arc = arcs.find((one) => distanceIn(pointOnArc(one, 0.5), at) < hairIn);
     return { text, centre, feet: [at, ...(arc === undefined ? [] : feetOf(arc))] };
   });
+  if (area.isForeshortened === true) return tagged;
   const untagged = arcs
     .filter((arc) => !area.tags.some((tag) => isOn(arc, tag)))
     .map((arc) => ({

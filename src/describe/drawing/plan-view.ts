@@ -7,6 +7,8 @@ export type BayMark = { readonly number: string; readonly area: string; readonly
 export type PlanArea = {
   readonly label: string;
   readonly outline: Outline;
+  /** Taped on a slope: from above its circles are ellipses, and no radius of them is written. */
+  readonly isForeshortened?: boolean;
   readonly role: 'goes' | 'new' | 'stays';
   /** With its number where it has one. */
   readonly joints: readonly { readonly line: Line; readonly tag: string | null }[];

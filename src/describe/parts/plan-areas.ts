@@ -26,6 +26,7 @@ export function slabArea(results: JobResults, slab: Slab): PlanArea {
   return {
     label: withPieces(slab),
     outline: thingNamed(data.plans.slabs, slab.id, 'slab'),
+    isForeshortened: isForeshortened(lies),
     role: 'new',
     joints: thingNamed(results.joints.data.lines, slab.id, 'slab').map((line) => ({
       line: onPlan(line, lies),
@@ -88,6 +89,7 @@ function areasOf(things: readonly (Existing | Hollow)[], results: JobResults): r
   return things.map((thing) => ({
     label: withPieces(thing),
     outline: thingNamed(data.plans.existing, thing.id, 'thing'),
+    isForeshortened: isForeshortened(thingNamed(data.existingLies, thing.id, 'thing')),
     role: 'goes' as const,
     joints: [],
     tags: [],
@@ -95,6 +97,10 @@ function areasOf(things: readonly (Existing | Hollow)[], results: JobResults): r
     holes: holesOf(data.cutOuts.existing[thing.id]),
     bays: NO_BAYS,
   }));
+}
+
+function isForeshortened({ plan }: Lies): boolean {
+  return plan.alongRatio !== plan.acrossRatio;
 }
 
 /** A shape by its name, and the names of the pieces that were added to it: no word of ours between them. */

@@ -11,7 +11,7 @@ import type { Show } from '../show/index.ts';
 import type { FiguredDrawing, Paper } from '../views.ts';
 
 /** An area of a plan, in words that everybody may read. */
-export type PlanArea = Pick<DrawnArea, 'outline' | 'role' | 'bars'> & {
+export type PlanArea = Pick<DrawnArea, 'outline' | 'isForeshortened' | 'role' | 'bars'> & {
   readonly label: PublicText;
   readonly joints: readonly (DrawnArea['joints'][number] & { readonly tag: PublicText | null })[];
   readonly tags: readonly (DrawnArea['tags'][number] & { readonly text: PublicText })[];

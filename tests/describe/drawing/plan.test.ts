@@ -314,6 +314,14 @@ describe('dimensions', () => {
     expect(texts).toEqual(expect.arrayContaining(['R 5′', 'R 3′', 'R 4′']));
     expect(primitivesOf(drawing, 'dimensions').some((one) => one.kind === 'dot')).toBe(true);
   });
+
+  test('of a shape that was taped on a slope no radius is: from above it has none', () => {
+    const plan = samplePlans['rounded corners'] as PlanView;
+    const areas = plan.areas.map((area) => ({ ...area, isForeshortened: true }));
+    const texts = textsOf(drawPlan({ ...plan, areas }), 'dimensions').map((text) => text.text);
+    expect(texts.length).toBeGreaterThan(0);
+    expect(texts.filter((text) => text.startsWith('R'))).toEqual([]);
+  });
 });
 
 describe('many sides and curves', () => {
