@@ -1,7 +1,10 @@
-import { describe, expect, test } from 'vitest';
+import { describe, expect, onTestFinished, test } from 'vitest';
 import { describeJob } from '../../src/describe/index.ts';
 import { en, type Words } from '../../src/words/index.ts';
-import { DEMO_JOBS, jobNamed, preparedIn } from '../support/project.ts';
+import { partOfFull } from '../support/part-of-full.ts';
+import { DEMO_JOBS, FULL_JOB, jobNamed, preparedIn, TEST_JOBS } from '../support/project.ts';
+import { readTrees } from '../support/trees.ts';
+import { aWorkbench } from '../support/workbench.ts';
 
 const jobs = preparedIn(DEMO_JOBS);
 const proposalOf = (id: string) => describeJob(jobNamed(jobs, id), en as Words).proposal;
@@ -43,4 +46,21 @@ test('several curves of a slab are told in one sentence', () => {
   expect(pointsOf('Garden walk').filter((point) => point.startsWith('Curved'))).toEqual([
     'Curved with radii of 4.20 m, 3.00 m, 1.04 m, 2.24 m.',
   ]);
+});
+
+test('of a slab that was taped on a slope the plan writes no radius, and the words beside it do', () => {
+  const bench = aWorkbench(FULL_JOB, { why: false });
+  onTestFinished(() => bench.remove());
+  const prepared = bench.prepare(partOfFull(readTrees(TEST_JOBS, FULL_JOB), ['yard', 'terrace']));
+  const { items } = describeJob(prepared, en as Words).proposal.areas;
+  const radiiOf = (label: string) => {
+    const { plan } = items.find(({ heading }) => heading === label) ?? {};
+    const primitives = plan?.drawing.layers.flatMap((layer) => layer.primitives) ?? [];
+    return primitives.flatMap((one) => (one.kind === 'text' && /^R \d/.test(one.text) ? [one.text] : []));
+  };
+  expect(radiiOf('Terrace').length).toBeGreaterThan(0);
+  expect(radiiOf('Yard')).toEqual([]);
+  expect(items.find(({ heading }) => heading === 'Yard')?.points).toContain(
+    'Curved with radii of 2′ 0″, 1′ 0″, 1′ 6″.',
+  );
 });
