@@ -102,13 +102,14 @@ function balance({
   words,
 }: Made): NonNullable<NonNullable<WorkOrderView['chute']>['balance']> {
   const say = words.workOrder.chute.balance;
+  const { unitSystem } = job;
   const { figures, data } = results.concrete;
   const { 'call-left': left } = figures.delivery;
   const { callAheadHr, incrementCuYd } = job.company.suppliers.concrete;
   return {
     table: {
       caption: say.caption,
-      columns: [start(say.slab), start(say.open), end(say.divide), start(say.makes)],
+      columns: [start(say.slab), start(say.open[unitSystem]), end(say.divide), start(say.makes[unitSystem])],
       rows: [
         ...Object.values(job.build.slabs).map(({ id, label }) => {
           const cover = num(thingNamed(figures.slabs, id, 'slab')['area-per-yard']);

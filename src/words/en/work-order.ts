@@ -472,9 +472,9 @@ export const workOrder = {
     balance: {
       caption: 'The last load is a balance: measure what is open, work it out, then call',
       slab: 'Where',
-      open: 'Still open, length × width',
+      open: { us: 'Still open, ft × ft', metric: 'Still open, m × m' },
       divide: 'divided by',
-      makes: 'makes',
+      makes: { us: 'makes, yd³', metric: 'makes, m³' },
       by: (cover: string) => `÷ ${cover}`,
       spare: 'To spare',
       order: (step: string) => `Together, up to the next ${step}`,
