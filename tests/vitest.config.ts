@@ -1,12 +1,30 @@
 import { defineConfig } from 'vitest/config';
+import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 const printing = ['tests/browser/**/*.test.ts', 'tests/commands/**/*.test.ts'];
+
+/** Short files of which each has a minute of tests: begun last, they would leave a processor idle. */
+const LONGEST = [
+  'tests/documents/leaves.test.ts',
+  'tests/documents/leaves-company.test.ts',
+  'tests/documents/words.test.ts',
+  'tests/browser/pages.test.ts',
+];
+
+class LongestFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const isLong = ({ moduleId }: TestSpecification) => LONGEST.some((path) => moduleId.endsWith(path));
+    const sorted = await super.sort(files);
+    return [...sorted.filter(isLong), ...sorted.filter((file) => !isLong(file))];
+  }
+}
 
 export default defineConfig({
   test: {
     root: new URL('..', import.meta.url).pathname,
     testTimeout: process.env['FULL_PROPERTIES'] === '1' ? 600_000 : 180_000,
     reporters: ['default'],
+    sequence: { sequencer: LongestFirst },
     projects: [
       {
         extends: true,
