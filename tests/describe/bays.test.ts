@@ -53,7 +53,8 @@ describe('the bays on the work order', () => {
   test('metric: the patio, 5.4 m long, in halves', () => {
     expect(viewOf('garden-row')?.chalked?.lines.rows.map(({ cells }) => cells)).toEqual([
       ['1', 'Old patio', '8.1 m²', 'start here'],
-      ['2', 'Old patio', '8.1 m²', '2.70 m from A and B'],
+      // Between them the other trailer is driven with soil.
+      ['3', 'Old patio', '8.1 m²', '2.70 m from A and B'],
     ]);
   });
 

@@ -163,6 +163,7 @@ describe.each(prepared)('the workbook of $job.id', ({ job, results }) => {
       ...legs('to-job'),
       ...results.haul.data.trips.map(({ load }) => (load === null ? undefined : '0.00')),
       ...legs('to-yard'),
+      ...legs('to-yard-last'),
     ]);
     const boxes = job.plan.trailers.map((id) => results.haul.figures.trailers[id]?.['box-volume'].value);
     expect(sheet(named.fleet).values(say.fleetSheet.box)).toEqual(boxes);

@@ -42,8 +42,10 @@ export function withTexts(
   textOf: (leaf: TextLeaf, index: number, text: string) => string,
 ): Trees {
   let index = 0;
+  // A job may say of the company what it likes.
+  const overrides = textLeaves('company').map((leaf) => ({ ...leaf, path: ['company', ...leaf.path] }));
   const replaced = (side: keyof Trees) =>
-    textLeaves(side).reduce(
+    [...textLeaves(side), ...(side === 'job' ? overrides : [])].reduce(
       (tree, leaf) =>
         instancesOf(leaf, leavesOf(tree)).reduce((at, { path, text }) => {
           index += 1;

@@ -13,7 +13,7 @@ import { describeAll } from '../../src/commands/describe-all.ts';
 import { prepareJobs } from '../../src/commands/prepare.ts';
 import { polygonRing, selfCrossing } from '../../src/geometry/index.ts';
 import { renderOne } from '../../src/render/index.ts';
-import { HARD_HAUL } from './hard-haul.ts';
+import { HARD_HAUL, SWAPPED_HAUL } from './hard-haul.ts';
 import { largeMat, largeSlab } from './large-slab.ts';
 
 /**
@@ -92,6 +92,7 @@ async function inProcessLines(): Promise<readonly Line[]> {
   const barInput = largeMat(slabInput);
   const bars = await times(RUNS, async () => secondsOf(() => calcReinforcement(barInput)));
   const hardHaul = await times(RUNS, async () => secondsOf(() => bestPlan(HARD_HAUL)));
+  const swapped = await times(RUNS, async () => secondsOf(() => bestPlan(SWAPPED_HAUL)));
   return [
     ['calculation of one job, in process', shown(calculation.map(inMs), 'ms'), ''],
     ['outlines of one job, in process', shown(outlines.map(inMs), 'ms'), '20 ms'],
@@ -101,6 +102,7 @@ async function inProcessLines(): Promise<readonly Line[]> {
       shown(hardHaul.map(inMs), 'ms'),
       '1,000 ms',
     ],
+    ['  the same, trailers swapped', shown(swapped.map(inMs), 'ms'), '1,000 ms'],
     ['  memory of the process after it', `${Math.round(process.memoryUsage().rss / 1e6)} MB`, ''],
     ['joints of a slab of 2,500 sq ft', shown(joints.map(inMs), 'ms'), '200 ms'],
     ...growth,

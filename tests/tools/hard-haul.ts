@@ -75,6 +75,12 @@ export const HARD_HAUL: PlanProblem = {
   mostTrailerHr: null,
 };
 
+/** One trailer is filled while the truck is away with another. */
+export const SWAPPED_HAUL: PlanProblem = {
+  ...HARD_HAUL,
+  rates: { ...HARD_HAUL.rates, swapHr: 8 / 60 },
+};
+
 function stream(name: PlanStream['stream'], tons: number, looseLbPerCuYd: number): PlanStream {
   return { stream: name, weightLb: tons * TON, looseLbPerCuYd };
 }

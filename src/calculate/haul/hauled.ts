@@ -141,14 +141,14 @@ export function totalsOf(
   base: HaulBaseFigures,
   besides: {
     readonly swapped: SwapFigures | null;
-    readonly machines: Readonly<Record<string, MachineFigures>>;
+    readonly rides: Readonly<Record<string, MachineFigures>>;
   },
 ) {
-  const { swapped, machines } = besides;
+  const { swapped, rides } = besides;
   const more = {
     trips: {},
-    hours: { ...(swapped === null ? {} : { waiting: swapped.hours }), ...pick(machines, 'hours') },
-    miles: pick(machines, 'miles'),
+    hours: { ...(swapped === null ? {} : { waiting: swapped.hours }), ...pick(rides, 'hours') },
+    miles: pick(rides, 'miles'),
   };
   const sum = (
     name: 'trips' | 'hours' | 'miles',
@@ -170,7 +170,7 @@ export function totalsOf(
       ...ofWays('cost'),
       { key: inputKey('cost', 'base', 'Usd'), input: base.cost },
       ...(swapped === null ? [] : [{ key: inputKey('cost', 'waiting', 'Usd'), input: swapped.cost }]),
-      ...Object.entries(machines).map(([id, { cost }]) => ({
+      ...Object.entries(rides).map(([id, { cost }]) => ({
         key: inputKey('cost', id, 'Usd'),
         input: cost,
       })),

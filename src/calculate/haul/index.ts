@@ -1,7 +1,7 @@
 import type { CoreProblem } from '../../problems/index.ts';
 import { weekdayOf } from '../../units/index.ts';
 import type { BaseResult } from '../base/index.ts';
-import type { Figure } from '../figure.ts';
+import { type Figure, num } from '../figure.ts';
 import type { BaseSupplier, BreakOut, Company, DumpPlace, Stream, TowVehicle, Trailer } from '../job.ts';
 import type { OutlineResult } from '../outline/index.ts';
 import { thingNamed } from '../parts.ts';
@@ -16,7 +16,7 @@ import { baseFrom, type ReChalkTree, reChalked, streamsOf, thingsOf, totalsOf, w
 import { inTime } from './in-time.ts';
 import { type HaulLoad, loadTable } from './load-table.ts';
 import type { MachineFigures } from './machine-figures.ts';
-import { legsHr, type MachineLeg, ridingMachines, type Yard } from './machine-legs.ts';
+import { type MachineLeg, type Rides, ridesHr, ridesOf, ridingMachines, type Yard } from './machine-legs.ts';
 import { machinesOf } from './machines.ts';
 import { driverCount, type Plan, type PlanProblem, swapSavesHr } from './plan/index.ts';
 import { planProblem } from './plan-problem.ts';
@@ -72,8 +72,8 @@ export type HaulFigures = {
   /** By existing thing, by the trailer it rides on, then by thickness. */
   readonly 're-chalk': ReChalkTree;
   readonly base: HaulBaseFigures;
-  /** By machine that rides on a trailer; only where one does. */
-  readonly machines?: Readonly<Record<string, MachineFigures>>;
+  /** Machines on a trailer, by way and number; only where one rides. */
+  readonly rides?: Readonly<Record<string, MachineFigures>>;
   /** Only where something is hauled. */
   readonly working?: WorkingFigures;
   /** Debris and base together; what a supplier asks for a delivery is not in it. */
@@ -185,9 +185,14 @@ export function calcHaul(input: HaulInput): HaulResult {
     rates,
   });
   const byId = Object.fromEntries(usable.map((one) => [one.trailer.id, one]));
-  const riding = ridingMachines({ ...input, isDug: input.tearOut.streams.soil !== undefined });
+  const riding = ridingMachines({
+    ...input,
+    isDug: input.tearOut.streams.soil !== undefined,
+    hasBase: num(input.base.total['order-tons']) > 0,
+  });
+  const { rides, problems: rideProblems } = ridesOf(riding, usable, input.production);
   const trucks = trucksOf(allTime, input);
-  const day = dayAfter(riding.length, input);
+  const day = dayAfter(rides, input);
   const drivenBy = (some: Plan) => {
     const setting = { problem: allTime, trailers: byId, places: input.places };
     const loads = loadTable(some, { ...setting, thingsOf: (stream) => thingsOf(input.cargo, stream) });
@@ -204,7 +209,7 @@ export function calcHaul(input: HaulInput): HaulResult {
     plan === null ? { ...problem, base: null } : problem,
     loads.filter(({ returns }) => returns === 'base'),
   );
-  const machines = machinesOf(riding, { ...input, rates, trailers: byId, loads, trips: driven.trips });
+  const machines = machinesOf(rides, { ...input, rates, trailers: byId, loads, trips: driven.trips });
   const working = workingFigures({ problem, loads, places: input.places, rates });
   const ways = waysOf(laden, { rates, working });
   const base = haulBaseFigures({
@@ -225,8 +230,8 @@ export function calcHaul(input: HaulInput): HaulResult {
       're-chalk': chalked.figures,
       base,
       ...(working === null ? {} : { working }),
-      ...(machines.carried.length === 0 ? {} : { machines: machines.figures }),
-      total: totalsOf(ways, base, { swapped: working?.swapped ?? null, machines: machines.figures }),
+      ...(machines.legs.length === 0 ? {} : { rides: machines.figures }),
+      total: totalsOf(ways, base, { swapped: working?.swapped ?? null, rides: machines.figures }),
     },
     data: {
       loads,
@@ -244,14 +249,16 @@ export function calcHaul(input: HaulInput): HaulResult {
       ...haulProblems(present, input),
       ...driven.problems,
       ...lateProblems,
-      ...machines.problems,
+      ...rideProblems,
     ],
   };
 }
 
 /** Nothing is loaded before the machines are there. */
-function dayAfter(count: number, { day, yard }: Pick<HaulInput, 'day' | 'yard'>): WorkingDay {
-  return yard === null || count === 0 ? day : { ...day, firstFreeHr: day.startsHr + legsHr(count, yard) };
+function dayAfter({ 'to-job': rides }: Rides, { day, yard }: Pick<HaulInput, 'day' | 'yard'>): WorkingDay {
+  return yard === null || rides.length === 0
+    ? day
+    : { ...day, firstFreeHr: day.startsHr + ridesHr(rides, yard) };
 }
 
 function trucksOf(problem: PlanProblem, { swapHr }: Pick<HaulInput, 'swapHr'>): Trucks {

@@ -3,25 +3,26 @@ import { nextWorkdayOn } from '../../units/index.ts';
 import { num } from '../figure.ts';
 import type { BreakOut, Company, Machine, TaskId } from '../job.ts';
 import { thingNamed } from '../parts.ts';
+import { fewestRides, type Riding, type Together, trailersFor } from './rides.ts';
 import type { TripTimes, WorkingDay } from './schedule.ts';
 import type { UsableTrailer } from './usable-trailer.ts';
 
-/** A machine that rides on a trailer: heavy enough that somebody wrote down how it is tied down. */
-export type Riding = Machine & { readonly tiedDown: NonNullable<Machine['tiedDown']> };
+/** When machines are driven back: once the hauling is done, or once all work is. */
+type Way = 'to-job' | 'to-yard' | 'to-yard-last';
 
-/** A machine and the trailer that carries it, from the yard and back. */
-export type Carried = { readonly machine: Riding; readonly trailer: string; readonly isNeededLater: boolean };
-
-/** One way of a machine on its trailer. */
+/** One ride between the yard and the job. */
 export type MachineLeg = {
-  readonly machine: string;
+  readonly machines: readonly string[];
   readonly trailer: string;
-  readonly way: 'to-job' | 'to-yard';
+  readonly way: Way;
   /** Null where it is fetched once all work is done. */
   readonly times: Pick<TripTimes, 'on' | 'leavesHr' | 'arrivesHr'> | null;
 };
 
 export type Yard = NonNullable<Company['yard']>;
+
+/** What rides which way. */
+export type Rides = { readonly [way in Way]: readonly Together[] };
 
 const BREAKS: Readonly<Record<BreakOut, TaskId>> = {
   breaker: 'break-out',
@@ -30,6 +31,7 @@ const BREAKS: Readonly<Record<BreakOut, TaskId>> = {
 };
 /** Tasks after the hauling that a machine may stay for. */
 const LATER: readonly TaskId[] = [
+  'base',
   'form',
   'reinforce',
   'place',
@@ -41,17 +43,22 @@ const LATER: readonly TaskId[] = [
   'clean',
 ];
 
-/** The machines that break out, load and dig here, those that ride, each once; none without a yard. */
+/** The machines that break out, load, dig and compact here, those that ride, each once; none without a yard. */
 export function ridingMachines(made: {
   readonly yard: Yard | null;
   readonly machines: Company['machines'];
   readonly production: Company['production'];
   readonly brokenBy: readonly BreakOut[];
   readonly isDug: boolean;
+  readonly hasBase: boolean;
 }): readonly Riding[] {
-  const { yard, machines, production, brokenBy, isDug } = made;
+  const { yard, machines, production, brokenBy, isDug, hasBase } = made;
   if (yard === null) return [];
-  const tasks = [...brokenBy.map((way) => BREAKS[way]), ...(isDug ? (['dig'] as const) : [])];
+  const tasks: readonly TaskId[] = [
+    ...brokenBy.map((way) => BREAKS[way]),
+    ...(isDug ? (['dig'] as const) : []),
+    ...(hasBase ? (['base'] as const) : []),
+  ];
   const ids = new Set(tasks.flatMap((task) => production[task]?.machine ?? []));
   return [...ids].map((id) => thingNamed(machines, id, 'machine')).filter(isRiding);
 }
@@ -60,46 +67,26 @@ function isRiding(machine: Machine): machine is Riding {
   return machine.tiedDown !== null;
 }
 
-/**
- * The trailer that carries each machine: of those whose payload and box take it the one that hauls
- * the first load, else the one that carries least. With a problem where none does.
- */
-export function carriedMachines(
+/** In as few rides as the trailers allow, with a problem for each machine that none of them takes. */
+export function ridesOf(
   riding: readonly Riding[],
-  made: {
-    readonly trailers: Readonly<Record<string, UsableTrailer>>;
-    /** Of the first load; null where there is none. */
-    readonly first: string | null;
-    readonly production: Company['production'];
-  },
-): { readonly carried: readonly Carried[]; readonly problems: readonly CoreProblem[] } {
-  const { trailers, first, production } = made;
-  const all = Object.values(trailers);
-  const found = riding.map((machine) => {
-    const able = all
-      .filter((one) => carries(one, machine))
-      .sort((one, other) => payloadOf(one) - payloadOf(other));
-    const chosen = able.find(({ trailer }) => trailer.id === first) ?? able[0];
-    return { machine, trailer: chosen?.trailer.id ?? null };
-  });
+  trailers: readonly UsableTrailer[],
+  production: Company['production'],
+): { readonly rides: Rides; readonly problems: readonly CoreProblem[] } {
+  const fits = (machine: Riding) => trailersFor([machine], trailers).length > 0;
+  const going = riding.filter(fits);
+  const stays = ({ id }: Riding) => LATER.some((task) => production[task]?.machine === id);
   return {
-    carried: found.flatMap(({ machine, trailer }) =>
-      trailer === null ? [] : [{ machine, trailer, isNeededLater: isNeededLater(machine.id, production) }],
-    ),
-    problems: found.flatMap(({ machine, trailer }) => (trailer === null ? [tooHeavy(machine, all)] : [])),
+    rides: {
+      'to-job': fewestRides(going, trailers),
+      'to-yard': fewestRides(
+        going.filter((machine) => !stays(machine)),
+        trailers,
+      ),
+      'to-yard-last': fewestRides(going.filter(stays), trailers),
+    },
+    problems: riding.filter((machine) => !fits(machine)).map((machine) => tooHeavy(machine, trailers)),
   };
-}
-
-function carries({ trailer, figures }: UsableTrailer, { tiedDown }: Riding): boolean {
-  return num(figures.payload) >= tiedDown.weightLb && trailer.box.lengthIn >= tiedDown.lengthIn;
-}
-
-function payloadOf({ figures }: UsableTrailer): number {
-  return num(figures.payload);
-}
-
-function isNeededLater(id: string, production: Company['production']): boolean {
-  return LATER.some((task) => production[task]?.machine === id);
 }
 
 function tooHeavy({ id, label, tiedDown }: Riding, trailers: readonly UsableTrailer[]): CoreProblem {
@@ -112,65 +99,81 @@ function tooHeavy({ id, label, tiedDown }: Riding, trailers: readonly UsableTrai
       weight: `${Math.round(tiedDown.weightLb)} lb`,
       length: inFt(tiedDown.lengthIn),
       trailers: trailers
-        .map((one) => `${one.trailer.label} ${payloadOf(one)} lb, ${inFt(one.trailer.box.lengthIn)}`)
+        .map(
+          ({ trailer, figures }) =>
+            `${trailer.label} ${num(figures.payload)} lb, ${inFt(trailer.box.lengthIn)}`,
+        )
         .join('; '),
     },
   };
 }
 
-/** From tying down at the start of a leg to taking it off at its end [h]. */
-export function legHr({ driveHr, tieDownHr }: Yard): number {
-  return tieDownHr + driveHr + tieDownHr;
+/** From tying the first machine down to taking the last one off [h]. */
+function rideHr(together: Together, { driveHr, tieDownHr }: Yard): number {
+  return 2 * together.length * tieDownHr + driveHr;
 }
 
-/** Until the last of so many machines is there; between two the truck drives back empty [h]. */
-export function legsHr(count: number, yard: Yard): number {
-  return count === 0 ? 0 : count * legHr(yard) + (count - 1) * yard.driveHr;
+/** Until the last of these rides is over; between two the truck drives back empty [h]. */
+export function ridesHr(rides: readonly Together[], yard: Yard): number {
+  return rides.reduce((sum, ride, index) => sum + rideHr(ride, yard) + (index === 0 ? 0 : yard.driveHr), 0);
 }
 
-/** On the first day, before anything is loaded. */
-export function legsToJob(carried: readonly Carried[], yard: Yard, day: WorkingDay): readonly MachineLeg[] {
-  return carried.map(({ machine, trailer }, index) => ({
-    machine: machine.id,
-    trailer,
-    way: 'to-job',
-    times: legTimes(day.firstOn, day.startsHr + index * (legHr(yard) + yard.driveHr), yard),
-  }));
+/** The trailer that hauls the first load where it takes them, else the one that carries least. */
+function trailerOf(together: Together, trailers: readonly UsableTrailer[], first: string | null): string {
+  const able = trailersFor(together, trailers);
+  const chosen = able.find(({ trailer }) => trailer.id === first) ?? able[0];
+  if (chosen === undefined) throw new RangeError('no trailer takes what rides together');
+  return chosen.trailer.id;
 }
 
-/** After the last trip, on its day where that is long enough; those that stay for other work once it is done. */
-export function legsToYard(
-  carried: readonly Carried[],
+/**
+ * All rides: to the job on the first day, before anything is loaded; back after the last trip, on its day where that
+ * is long enough; what stays for other work once that is done.
+ */
+export function machineLegs(
+  rides: Rides,
   made: {
     readonly yard: Yard;
     readonly day: WorkingDay;
+    readonly trailers: readonly UsableTrailer[];
+    /** Of the first load; null where there is none. */
+    readonly first: string | null;
     /** Null where nothing is hauled. */
     readonly last: Pick<TripTimes, 'on' | 'backHr'> | null;
   },
 ): readonly MachineLeg[] {
-  const { yard, day, last } = made;
-  const leaving = carried.filter(({ isNeededLater: later }) => !later);
-  const allHr = legsHr(leaving.length, yard);
+  const { yard, day, trailers, first, last } = made;
+  const allHr = ridesHr(rides['to-yard'], yard);
   const isToday = last !== null && last.backHr + allHr <= day.startsHr + day.lengthHr + 1e-9;
-  const on = last === null ? day.firstOn : isToday ? last.on : nextWorkdayOn(last.on);
-  const fromHr = last !== null && isToday ? last.backHr : day.startsHr;
-  return carried.map(({ machine, trailer }) => {
-    const index = leaving.findIndex((one) => one.machine.id === machine.id);
-    const startsHr = fromHr + index * (legHr(yard) + yard.driveHr);
-    return {
-      machine: machine.id,
-      trailer,
-      way: 'to-yard',
-      times: index < 0 ? null : legTimes(on, startsHr, yard),
-    };
-  });
+  const backOn = last === null ? day.firstOn : isToday ? last.on : nextWorkdayOn(last.on);
+  const legs = (way: Way, from: { readonly on: string; readonly hr: number } | null): readonly MachineLeg[] =>
+    rides[way].map((ride, index) => ({
+      machines: ride.map(({ id }) => id),
+      trailer: trailerOf(ride, trailers, first),
+      way,
+      times:
+        from === null
+          ? null
+          : rideTimes(ride, from.on, from.hr + startHr(rides[way].slice(0, index), yard), yard),
+    }));
+  return [
+    ...legs('to-job', { on: day.firstOn, hr: day.startsHr }),
+    ...legs('to-yard', { on: backOn, hr: last !== null && isToday ? last.backHr : day.startsHr }),
+    ...legs('to-yard-last', null),
+  ];
 }
 
-function legTimes(
+/** When the truck stands where the next ride begins. */
+function startHr(before: readonly Together[], yard: Yard): number {
+  return before.length === 0 ? 0 : ridesHr(before, yard) + yard.driveHr;
+}
+
+function rideTimes(
+  together: Together,
   on: string,
   startsHr: number,
   { driveHr, tieDownHr }: Yard,
 ): NonNullable<MachineLeg['times']> {
-  const leavesHr = startsHr + tieDownHr;
+  const leavesHr = startsHr + together.length * tieDownHr;
   return { on, leavesHr, arrivesHr: leavesHr + driveHr };
 }

@@ -1,57 +1,38 @@
-import type { CoreProblem } from '../../problems/index.ts';
 import type { Company } from '../job.ts';
 import { thingNamed } from '../parts.ts';
 import type { HaulRates } from './cost-figures.ts';
 import type { DrivenTrip } from './driven.ts';
 import type { HaulLoad } from './load-table.ts';
 import { type MachineFigures, machineFigures } from './machine-figures.ts';
-import {
-  type Carried,
-  carriedMachines,
-  legsToJob,
-  legsToYard,
-  type MachineLeg,
-  type Riding,
-  type Yard,
-} from './machine-legs.ts';
+import { type MachineLeg, machineLegs, type Rides, type Yard } from './machine-legs.ts';
 import type { WorkingDay } from './schedule.ts';
 import type { UsableTrailer } from './usable-trailer.ts';
 
-/** The machines of a job on its trailers: who carries them, when, for what. */
+/** The machines of a job on its trailers: which ride together, when, for what. */
 export type Machines = {
-  readonly carried: readonly Carried[];
   readonly legs: readonly MachineLeg[];
   readonly figures: Readonly<Record<string, MachineFigures>>;
-  readonly problems: readonly CoreProblem[];
 };
 
 export function machinesOf(
-  riding: readonly Riding[],
+  rides: Rides,
   made: {
     readonly yard: Yard | null;
     readonly day: WorkingDay;
     readonly rates: HaulRates;
-    readonly production: Company['production'];
+    readonly machines: Company['machines'];
     readonly trailers: Readonly<Record<string, UsableTrailer>>;
     readonly loads: readonly HaulLoad[];
     readonly trips: readonly DrivenTrip[];
   },
 ): Machines {
-  const { yard, day, rates, trailers } = made;
-  if (yard === null) return { carried: [], legs: [], figures: {}, problems: [] };
-  const first = made.loads[0]?.trailer ?? null;
-  const { carried, problems } = carriedMachines(riding, { ...made, first });
-  const last = made.trips.toSorted((one, other) => (whenBack(one) < whenBack(other) ? -1 : 1)).at(-1) ?? null;
-  return {
-    carried,
-    legs: [...legsToJob(carried, yard, day), ...legsToYard(carried, { yard, day, last })],
-    figures: machineFigures(carried, {
-      yard,
-      rates,
-      payloadOf: (trailer) => thingNamed(trailers, trailer, 'trailer').figures.payload,
-    }),
-    problems,
-  };
+  const { yard, day, rates, machines, trailers, loads, trips } = made;
+  if (yard === null) return { legs: [], figures: {} };
+  const last = trips.toSorted((one, other) => (whenBack(one) < whenBack(other) ? -1 : 1)).at(-1) ?? null;
+  const first = loads[0]?.trailer ?? null;
+  const legs = machineLegs(rides, { yard, day, trailers: Object.values(trailers), first, last });
+  const payloadOf = (trailer: string) => thingNamed(trailers, trailer, 'trailer').figures.payload;
+  return { legs, figures: machineFigures(legs, { yard, machines, rates, payloadOf }) };
 }
 
 /** Sorts by day and hour. */

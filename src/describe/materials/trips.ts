@@ -27,22 +27,27 @@ type TripRow = {
 };
 
 function tripRows(made: Made): readonly TripRow[] {
-  return [...legRows(made, 'to-job'), ...drivenRows(made), ...legRows(made, 'to-yard')];
+  return [
+    ...legRows(made, 'to-job'),
+    ...drivenRows(made),
+    ...legRows(made, 'to-yard'),
+    ...legRows(made, 'to-yard-last'),
+  ];
 }
 
-/** A machine on its trailer. */
+/** Machines on a trailer. */
 function legRows({ job, results, words }: Made, asked: MachineLeg['way']): readonly TripRow[] {
   const say = words.materials.trips;
   const clock = (timeHr: number) => clockWords(timeHr, job.unitSystem, words);
   return results.haul.data.legs
     .filter(({ way }) => way === asked)
-    .map(({ machine, trailer, way, times }) => {
-      const { label } = thingNamed(job.company.machines, machine, 'machine');
+    .map(({ machines, trailer, way, times }) => {
+      const labels = machines.map((id) => thingNamed(job.company.machines, id, 'machine').label).join(', ');
       return {
         day: times === null ? say.whenDone : showDate(times.on, words.common),
         load: '',
         trailer: thingNamed(job.company.trailers, trailer, 'trailer').label,
-        place: way === 'to-job' ? say.toJob(label) : say.toYard(label),
+        place: way === 'to-job' ? say.toJob(labels) : say.toYard(labels),
         starts: '',
         leaves: times === null ? '' : clock(times.leavesHr),
         arrives: times === null ? '' : clock(times.arrivesHr),
