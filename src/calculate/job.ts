@@ -9,7 +9,7 @@ import type { TieIns } from './tie-in-things.ts';
 
 export type { Lid, UnderSlab } from './fixture-things.ts';
 export type { PlacedBase, TapedBase, TapedShape } from './taped-shape.ts';
-export type { Drain, PublicWalk, PublicWalkWay, TieIns } from './tie-in-things.ts';
+export type { Drain, GarageFloor, KeptDry, PublicWalk, PublicWalkWay, TieIns } from './tie-in-things.ts';
 
 /**
  * One job, resolved: every reference followed, every constant filled in, all lengths in inches,
@@ -469,6 +469,13 @@ export type Profile = {
   readonly label: CrewText;
   /** Two points or more. */
   readonly along: readonly TapedPoint[];
+  /** Past its last slab, each so far from the one before; none in most. */
+  readonly beyond: readonly {
+    readonly label: CrewText;
+    readonly awayIn: number;
+    /** Above the datum. */
+    readonly heightIn: number;
+  }[];
 };
 
 export type Plan = {

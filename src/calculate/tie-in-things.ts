@@ -60,8 +60,35 @@ export type Drain = {
   } | null;
 };
 
+/** A garage floor that a new slab comes up to. */
+export type GarageFloor = {
+  readonly id: string;
+  readonly label: PublicText;
+  /** Id of the slab that meets it. */
+  readonly slab: string;
+  /** Ids of fixed points on the floor, at the joint; never none. */
+  readonly points: readonly string[];
+  /** How far the slab stays below the floor there. */
+  readonly lipIn: number;
+  /** From the joint in to where the seal of the door closes. */
+  readonly sealIn: number;
+};
+
+/** A line that no water of a new slab may run to. */
+export type KeptDry = {
+  readonly id: string;
+  readonly label: PublicText;
+  readonly kind: 'neighbor' | 'window-well' | 'building';
+  /** Two points or more. */
+  readonly along: readonly TapedPoint[];
+};
+
 /** Where new slabs meet what does not move; nothing of it without heights. */
 export type TieIns = {
   readonly publicWalks: Readonly<Record<string, PublicWalk>>;
   readonly drains: Readonly<Record<string, Drain>>;
+  readonly garages: Readonly<Record<string, GarageFloor>>;
+  readonly keepDry: Readonly<Record<string, KeptDry>>;
+  /** Ids of points in lines at which a surface may bend. */
+  readonly bends: readonly (readonly string[])[];
 };

@@ -64,6 +64,7 @@ export function calcWork(job: Job, topics: Topics) {
     points: levels.figures.points,
     tied: tieIns.data.surface,
     outlets: tieIns.data.outlets,
+    keepDry: job.tieIns.keepDry,
     slabs,
     existing: site.existing,
     plans: outline.data.plans,

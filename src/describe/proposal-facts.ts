@@ -30,6 +30,7 @@ export function proposalFactsOf(job: Job, results: JobResults): ProposalFacts {
     steps: Object.values(results.flights.data.steps),
     flights: flightFacts(job, results),
     drains: Object.values(job.tieIns.drains).map(({ label, pipe }) => ({ label, to: pipe?.to ?? null })),
+    garages: Object.values(job.tieIns.garages).map(({ label, lipIn }) => ({ label, lipIn })),
     publicWalks: publicWalkFacts(job, results),
     mix: { strengthPsi: num(results.concrete.figures.mix.strength), exposure: build.mix.exposure },
     removal: {

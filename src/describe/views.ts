@@ -183,6 +183,9 @@ export type WorkOrderView = {
     readonly pipes: TableView | null;
   } | null;
   readonly drains: TableView | null;
+  /** Where new slabs come up to garage floors, and lines that their water may not run to. */
+  readonly garages: TableView | null;
+  readonly keptDry: TableView | null;
   /** Where new slabs meet public walks. */
   readonly publicWalks: TableView | null;
   /** Parts of walls beside new surfaces. */

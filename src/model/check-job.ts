@@ -12,6 +12,7 @@ import { checkPublicWalks } from './check-public-walks.ts';
 import { checkReinforcement } from './check-reinforcement.ts';
 import { checkSealant } from './check-sealant.ts';
 import { checkSteps } from './check-steps.ts';
+import { checkSurfaceLines } from './check-surface-lines.ts';
 import { checkWalls } from './check-walls.ts';
 import { childrenOf } from './paths.ts';
 import { checkId, checkIds, checkNamedOnce, type Finder, textAt } from './problems-found.ts';
@@ -34,6 +35,7 @@ export function checkJob(finder: Finder): void {
   if (finder.origins.has('heights')) checkHeights(finder);
   checkWalls(finder);
   checkPublicWalks(finder);
+  checkSurfaceLines(finder);
   if (finder.origins.has('plan')) checkPlan(finder);
   checkPour(finder);
   checkEdgeJoints(finder);

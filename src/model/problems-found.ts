@@ -5,10 +5,14 @@ import {
   type ProblemCode,
   type ProblemParts,
   problemAt,
+  shortened,
   spotOf,
   type Thing,
 } from '../problems/index.ts';
 import { childrenOf } from './paths.ts';
+
+/** Of what stands where an id should [characters]. */
+const MOST_SHOWN = 40;
 
 /** Collects what does not fit together, each at the origin of a job path. */
 export type Finder = {
@@ -41,19 +45,23 @@ export type Known = {
 
 /**
  * Adds a problem where the id written at a path is not one of the things below another. Nothing is
- * said where no id stands, where it is no id at all (its own problem says so), or where none of the
- * things stands in the files.
+ * said where nothing stands, or where none of the things stands in the files.
  */
 export function checkId(
   finder: Finder,
   path: string,
   { thing, below, mayBeNone = false, orWords = [] }: Known,
 ): void {
-  const id = idAt(path, finder.origins);
+  const id = textAt(path, finder.origins);
   const things = childrenOf(below, finder.origins);
   const known = [...orWords, ...things];
   if (id === null || known.includes(id) || (things.length === 0 && !mayBeNone)) return;
-  finder.add(path, 'unknown-id', { id, thing, nearest: nearestName(id, known), known });
+  finder.add(path, 'unknown-id', {
+    id: shortened(id, MOST_SHOWN),
+    thing,
+    nearest: nearestName(id, known),
+    known,
+  });
 }
 
 /** As `checkId` for a list, in which nothing may stand twice. */

@@ -10,7 +10,8 @@ const KEYS: Readonly<Record<string, readonly string[]>> = {
 
 /** Where heights against the datum are written in what new slabs meet. */
 export function tieInHeights(origins: Origins): readonly string[] {
-  return Object.entries(KEYS).flatMap(([below, keys]) =>
-    childrenOf(below, origins).flatMap((id) => keys.map((key) => `${below}.${id}.${key}`)),
+  const profiles = childrenOf('heights.profiles', origins).map((id) => `heights.profiles.${id}.beyond`);
+  return [...Object.entries(KEYS), ...profiles.map((below) => [below, ['height']] as const)].flatMap(
+    ([below, keys]) => childrenOf(below, origins).flatMap((id) => keys.map((key) => `${below}.${id}.${key}`)),
   );
 }

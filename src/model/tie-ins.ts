@@ -11,6 +11,21 @@ export function tieInsOf(input: HeightsSection | undefined): TieIns {
   return {
     publicWalks: mapThings(input?.['public-walks'] ?? {}, publicWalkOf),
     drains: mapThings(input?.drains ?? {}, drainOf),
+    garages: mapThings(input?.garages ?? {}, (id, { label, slab, points, lip, seal }) => ({
+      id,
+      label,
+      slab,
+      points,
+      lipIn: inCoreUnit(lip),
+      sealIn: inCoreUnit(seal),
+    })),
+    keepDry: mapThings(input?.['keep-dry'] ?? {}, (id, { label, kind, along }) => ({
+      id,
+      label,
+      kind,
+      along: along.map(pointOf),
+    })),
+    bends: input?.['bends-along'] ?? [],
   };
 }
 

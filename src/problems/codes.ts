@@ -168,6 +168,8 @@ export type ProblemParts = WithoutUnit &
     readonly 'ground-beside-slab': Nothing;
     readonly 'public-point-not-fixed': { readonly kind: string };
     readonly 'slab-down-from-existing': Nothing;
+    readonly 'floor-not-fixed': { readonly kind: string };
+    readonly 'bend-at-existing': Nothing;
     readonly 'same-point-twice': { readonly id: string };
     readonly 'panel-price-without-share': Nothing;
     readonly 'owner-share-without-price': Nothing;
@@ -321,6 +323,16 @@ type CorePartsByCode = {
   readonly 'wall-off-slab': { readonly slab: string; readonly by: string };
   readonly 'profile-off-slabs': Nothing;
   readonly 'tie-in-off-slab': { readonly slab: string; readonly by: string };
+  readonly 'fall-against-heights': {
+    readonly first: string;
+    readonly second: string;
+    readonly run: string;
+    readonly stated: string;
+    readonly drop: string;
+    readonly by: string;
+    readonly slope: string;
+  };
+  readonly 'bends-cross': { readonly first: string; readonly second: string };
   readonly 'lid-off-slabs': { readonly slab: string; readonly by: string };
   readonly 'lid-without-surface': { readonly slab: string };
   readonly 'pipe-under-no-slab': Nothing;

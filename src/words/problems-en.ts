@@ -52,6 +52,9 @@ const THING: Readonly<Record<Thing, string>> = {
   'level-note': 'a level note',
   'wall-part': 'a part of a wall',
   profile: 'a profile',
+  'beyond-point': 'a point beyond the slab',
+  'garage-floor': 'a garage floor',
+  'kept-dry': 'a line kept dry',
   'public-walk': 'a public walk',
   'public-walk-end': 'an end of a public walk',
   drain: 'a drain',
@@ -366,6 +369,10 @@ const texts: ProblemTexts = {
     `A public walk is nothing we move, and this point is kind: ${kind}. Write kind: fixed with the point, at the height it has now.`,
   'slab-down-from-existing': () =>
     'A new slab comes down from something fixed or from a finish height, not from what is there now. Name such a point.',
+  'floor-not-fixed': ({ kind }) =>
+    `A garage floor is nothing we move, and this point is kind: ${kind}. Write kind: fixed with the point, at the height it has.`,
+  'bend-at-existing': () =>
+    'A new surface bends between fixed points and finish heights, not at what is there now. Name such a point.',
   'same-point-twice': ({ id }) =>
     `"${id}" stands here for two places, and they have to lie apart. Name another point.`,
   'panel-price-without-share': () =>
@@ -527,6 +534,10 @@ const texts: ProblemTexts = {
     'This line crosses no slab whose surface is known from the heights. Run it across one, not along its edge, or give that slab three points of the heights, not in a line.',
   'tie-in-off-slab': ({ slab, by }) =>
     `This point lies ${by} off "${slab}", so the slab does not meet it. Check where it is, or name another slab.`,
+  'fall-against-heights': ({ first, second, run, stated, drop, by, slope }) =>
+    `From "${first}" to "${second}" this fall would go down ${stated} in ${run}, and their heights go down ${drop}: ${by} apart, and both are fixed. Write slope: ${slope} if they are right, level them once more, or call one of them finish.`,
+  'bends-cross': ({ first, second }) =>
+    `Line ${first} and line ${second} of bends-along cross, and nothing says how high the surface is there. Give it a finish height where they cross, and lead both lines through it.`,
   'lid-off-slabs': ({ slab, by }) =>
     `This lid lies in no new slab; "${slab}" is nearest, ${by} away. Check where it is.`,
   'lid-without-surface': ({ slab }) =>

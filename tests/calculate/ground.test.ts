@@ -3,6 +3,7 @@ import { applyEdits, type JobEdit } from '../../src/calculate/edits.ts';
 import { type Figure, num } from '../../src/calculate/figure.ts';
 import { calculateJob } from '../../src/calculate/index.ts';
 import { DEMO_JOBS, jobNamed, preparedIn } from '../support/project.ts';
+import { NO_TIE_INS } from './slabs.ts';
 
 const { job, results: now } = jobNamed(preparedIn(DEMO_JOBS), 'maple-court');
 
@@ -67,7 +68,7 @@ describe('soft ground in maple-court', () => {
       walls: {},
       profiles: {},
       lids: {},
-      tieIns: { publicWalks: {}, drains: {} },
+      tieIns: NO_TIE_INS,
       site: { ...job.site, flights: {} },
       build: { ...job.build, slabs: { drive: { ...slab, baseIn: 0 } } },
     };

@@ -1,11 +1,14 @@
 import * as fc from 'fast-check';
 import { type Figure, figure, num } from '../../src/calculate/figure.ts';
-import type { Existing, Slab, TapedShape } from '../../src/calculate/job.ts';
+import type { Existing, Job, Slab, TapedShape } from '../../src/calculate/job.ts';
 import { calcOutline } from '../../src/calculate/outline/index.ts';
 import type { PublicText } from '../../src/calculate/text.ts';
 import { runCount } from '../support/property-runs.ts';
 
 /** A driveway of 40 by 18 ft, 4 in thick, with everything a slab has and one thing changed. */
+/** No garage, no public walk, no drain. */
+export const NO_TIE_INS: Job['tieIns'] = { publicWalks: {}, drains: {}, garages: {}, keepDry: {}, bends: [] };
+
 export function aSlab(changed: Partial<Slab> = {}): Slab {
   return {
     id: 'drive',

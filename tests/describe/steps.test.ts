@@ -95,6 +95,6 @@ test('parts of walls are clear or covered, with what they want at least', () => 
     '4 3/16″',
     '6″',
   ]);
-  expect(rows.get('Open joints of the brick')?.slice(4)).toEqual(['covered by 1 13/16″', 'not covered']);
+  expect(rows.get('Open joints of the brick')?.slice(4)).toEqual(['covered by 1 7/16″', 'not covered']);
   expect(rows.get('Vent of the dryer')?.at(-1)).toBe('3″');
 });

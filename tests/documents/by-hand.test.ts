@@ -105,7 +105,7 @@ describe('maple-court by hand: sizes', () => {
  * against a new top less 5 + 4 in.
  */
 const levelFt = {
-  floorLeft: 100 + 4.86 - 4.29 + 0.01, // 100.58
+  floorLeft: 100 + 4.86 - 4.26 + 0.01, // 100.61
   walkLeft: 100 + 4.86 - 4.77 + 0.01, // 100.10
   oldGarageLeft: 100 + 4.86 - 4.37 + 0.01, // 100.50
   oldStreetLeft: 100 + 4.86 - 4.77 + 0.01, // 100.10
@@ -116,7 +116,8 @@ const levelFt = {
 const oldDropFt = levelFt.oldGarageLeft - levelFt.oldStreetLeft; // 0.40 in 36 ft
 const driveDigIn = (oldFt: number, newFt: number) => 12 * (oldFt - newFt) - 4 + (5 + 4);
 const digIn = {
-  garage: driveDigIn(levelFt.oldGarageLeft, levelFt.floorLeft), // 4.04
+  // The slab stays 0.03 ft below the floor.
+  garage: driveDigIn(levelFt.oldGarageLeft, levelFt.floorLeft - 0.03), // 4.04
   break: driveDigIn(levelFt.oldGarageLeft - (oldDropFt * 10) / 36, 100.38), // 5.107
   street: driveDigIn(levelFt.oldStreetLeft, levelFt.walkLeft), // 5
 };
@@ -142,8 +143,9 @@ describe('maple-court by hand: heights', () => {
   test('notes spread what they miss, and the new tops go down by the slab and its base', () => {
     expectFigures({
       'levels.runs.run-1.miss': 0.02 * 12,
-      'levels.points.floor-left.height': 100.58 * 12,
+      'levels.points.floor-left.height': 100.61 * 12,
       'levels.points.lawn-3.height': 100.12 * 12,
+      'tie-ins.garages.garage.tops.floor-left': (levelFt.floorLeft - 0.03) * 12,
       'grades.driveway.drive.fall-from-house': 0.02, // 0.20 ft in 10 ft
       'grades.driveway.drive.flattest': Math.hypot(0.28 / 26, 0.06 / 18), // and 0.06 ft across it
       'grades.driveway.drive.places.corner-1.dig': digIn.garage,

@@ -50,9 +50,14 @@ function raised(job: WithHeights, byIn: number): Job {
     };
     return [walk.id, { ...walk, ends }] as const;
   });
+  const profiles = Object.values(job.profiles).map((profile) => {
+    const beyond = profile.beyond.map((point) => ({ ...point, heightIn: point.heightIn + byIn }));
+    return [profile.id, { ...profile, beyond }] as const;
+  });
   return {
     ...job,
     tieIns: { ...job.tieIns, publicWalks: Object.fromEntries(walks) },
+    profiles: Object.fromEntries(profiles),
     heights: {
       ...heights,
       notes: heights.notes.map((note) =>
@@ -66,7 +71,7 @@ function raised(job: WithHeights, byIn: number): Job {
 
 /** What is a height above the datum, by the last names of its id. */
 const IS_HEIGHT =
-  /^levels\.(points|notes)\.|\.(finish|existing|slab-bottom|base-bottom|surface|now|should|planned|(transition|panel)-start)$|\.strings\.[^.]+\.(from|to)$/;
+  /^levels\.(points|notes)\.|\.(finish|existing|slab-bottom|base-bottom|surface|now|should|planned|(transition|panel)-start)$|\.tops\.[^.]+$|\.beyond\.[^.]+\.height$|\.strings\.[^.]+\.(from|to)$/;
 
 describe('whole jobs with heights', () => {
   test.each(['maple-court', 'garden-row'])(

@@ -8,7 +8,7 @@ import { describeProposal } from '../../src/describe/proposal/index.ts';
 import { proposalFactsOf } from '../../src/describe/proposal-facts.ts';
 import { Usd } from '../../src/units/index.ts';
 import { en, type Words } from '../../src/words/index.ts';
-import { rectangle, someBars, someMesh } from '../calculate/slabs.ts';
+import { NO_TIE_INS, rectangle, someBars, someMesh } from '../calculate/slabs.ts';
 import { DEMO_JOBS, jobNamed, preparedIn } from '../support/project.ts';
 import { runCount } from '../support/property-runs.ts';
 import { expectTotal } from '../support/totals.ts';
@@ -80,7 +80,7 @@ function jobOf(from: Job, made: Sizes, changes: Partial<Slab> = {}): Job {
     walls: {},
     profiles: {},
     lids: {},
-    tieIns: { publicWalks: {}, drains: {} },
+    tieIns: NO_TIE_INS,
     price: { ...from.price, hidden: {} },
     site: {
       ...from.site,

@@ -159,6 +159,8 @@ test('parts of a view that are absent leave no trace', async () => {
     profiles: [],
     fixtures: null,
     drains: null,
+    garages: null,
+    keptDry: null,
     publicWalks: null,
     formPieces: null,
     steel: null,

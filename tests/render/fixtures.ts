@@ -384,6 +384,8 @@ export function aWorkOrder(paper: FrameView['paper'] = 'letter'): WorkOrderView 
       lids: aTable('Lids', ['No.', 'Lid', '>Set to'], [['L1', 'Cleanout', '99.80 ft']]),
       pipes: aTable('Pipes', ['No.', 'Pipe', '>Size'], [['P1', 'Downspout', '4″']]),
     },
+    garages: aTable('Garage floors', ['Floor', '>Lip'], [['Garage floor', '1/2 in']]),
+    keptDry: aTable('Kept dry', ['Line', 'Slab'], [['Lot line', 'Driveway']]),
     drains: aTable('Drains', ['No.', 'Drain', '>Rim'], [['D1', 'Channel drain', '99.80 ft']]),
     publicWalks: aTable(
       'Public walk',

@@ -70,7 +70,7 @@ function levelSpecials(): Readonly<Record<string, Special>> {
     special('notes.*.backsight', closes, ['notes.1.backsight', '4.321 ft']),
     special('notes.*.foresight', closes, ['notes.2.foresight', '3.08 ft']),
     special('points.*.height', 'a fifth more is another hill', ['points.bay-door.height', '101.7 ft']),
-    special('points.*.kind', 'a rod stood on what is fixed or there now', ['points.drive-end.kind', 'fixed']),
+    special('points.*.kind', 'a rod stood on what is fixed or there now', ['points.plot-1.kind', 'fixed']),
     special('points.*.stood-on', 'no more than two words and ids may stand there', [
       'points.old-middle.stood-on',
       'dirt',
@@ -193,6 +193,32 @@ const SPECIAL: Readonly<Record<string, Special>> = {
   'job heights.drains.*.pipe.outlet': {
     change: [{ of: 'job', path: 'heights.drains.channel.pipe.outlet', text: '100.1 ft' }],
     reason: 'a pipe falls to its outlet',
+  },
+  'job build.slabs.*.fall.direction': {
+    change: [{ of: 'job', path: 'build.slabs.drive.fall.direction', text: '92 deg' }],
+    reason: 'the fixed heights of the drive leave no other',
+  },
+  'job heights.bends-along.*.*': {
+    change: [{ of: 'job', path: 'heights.bends-along.0.0', text: 'garage-right' }],
+    reason: 'a point of the heights, and none twice',
+  },
+  'job heights.garages.*.slab': {
+    change: [
+      { of: 'job', path: 'heights.garages.garage.slab', text: 'wedge' },
+      { of: 'job', path: 'heights.points.garage-left.at.0', text: '40 ft' },
+      { of: 'job', path: 'heights.points.garage-left.at.1', text: '20 ft' },
+      { of: 'job', path: 'heights.points.garage-right.at.0', text: '49 ft' },
+      { of: 'job', path: 'heights.points.garage-right.at.1', text: '20 ft' },
+    ],
+    reason: 'a slab meets all points of it',
+  },
+  'job heights.garages.*.points.*': {
+    change: [{ of: 'job', path: 'heights.garages.garage.points.0', text: 'curb-left' }],
+    reason: 'a fixed point on the slab, and none twice',
+  },
+  'job heights.keep-dry.*.along.*.*': {
+    change: [{ of: 'job', path: 'heights.keep-dry.lot-line.along.1.0', text: '4 ft' }],
+    reason: 'a fifth more leaves as much of the water to it',
   },
   'job heights.public-walks.*.slab': {
     change: [

@@ -1,23 +1,25 @@
 import { type Outline, type Point } from '../../geometry/index.ts';
 import type { CoreProblem } from '../../problems/index.ts';
 import { type Figure, figure } from '../figure.ts';
-import type { Heights, Job, Slab, Use } from '../job.ts';
+import type { Heights, Job, KeptDry, Slab, Use } from '../job.ts';
 import type { LevelsFigures } from '../levels/index.ts';
 import type { OutlineResult, StringCorner } from '../outline/index.ts';
 import { thingNamed } from '../parts.ts';
 import type { TiedPoints } from '../tie-ins/index.ts';
 import type { TopicResult } from '../topic.ts';
 import { type DigVolumeFigures, digVolumes } from './dig-volume.ts';
+import { fallProblems } from './fall-problems.ts';
 import type { Outlets } from './house-fall.ts';
 import { type JointFigures, jointFigures } from './joint-figures.ts';
 import { type OldGround, type OldPart, oldGround, oldPartsUnder } from './old-ground.ts';
 import { placeAt } from './place-at.ts';
-import type { PlaceFigures } from './place-figures.ts';
+import { heightsOf, type PlaceFigures } from './place-figures.ts';
 import { placesOf } from './places.ts';
 import { gradePoint } from './points.ts';
 import { type Fall, type SlopeFigures, slopeFigures } from './slope-figures.ts';
 import { type StringFigures, type StringLine, stringLines } from './string-figures.ts';
 import { type SlabSurface, slabSurfaces } from './surfaces.ts';
+import { shareTowards } from './water-towards.ts';
 
 export { placeAt } from './place-at.ts';
 export { heightFigure, type PlaceFigures } from './place-figures.ts';
@@ -30,6 +32,8 @@ export type SlabGrades = SlopeFigures &
     readonly places: Readonly<Record<string, PlaceFigures>>;
     /** By the numbers of two corners: `corner-1-to-2`; only where a straight edge runs between them. */
     readonly strings?: Readonly<Record<string, StringFigures>>;
+    /** By the lines that are kept dry: the share of its area whose water runs there; only where there are some. */
+    readonly towards?: Readonly<Record<string, Figure>>;
     /** The deepest of its places [in]; only where the digging is known. */
     readonly 'deepest-dig'?: Figure;
   };
@@ -71,6 +75,8 @@ type GradesInput = {
   readonly tied?: TiedPoints;
   /** Where drains lead water off: the places of each; none where it is left out. */
   readonly outlets?: Outlets;
+  /** Lines that no water may run to; none where it is left out. */
+  readonly keepDry?: Job['tieIns']['keepDry'];
   readonly slabs: Job['build']['slabs'];
   readonly existing: Job['site']['existing'];
   readonly plans: OutlineResult['data']['plans'];
@@ -117,9 +123,10 @@ export function calcGrades(input: GradesInput): GradesResult {
       allThings,
       heights,
       outlets: input.outlets ?? [],
+      keepDry: Object.values(input.keepDry ?? {}),
     }),
   );
-  const problems: CoreProblem[] = [...made.problems, ...old.problems];
+  const problems: CoreProblem[] = [...made.problems, ...old.problems, ...made.surfaces.flatMap(fallProblems)];
   return {
     figures: figuresOf(slabs, old),
     data: {
@@ -142,6 +149,7 @@ function gradedSlab(
     readonly allThings: readonly Outline[];
     readonly heights: Heights;
     readonly outlets: Outlets;
+    readonly keepDry: readonly KeptDry[];
   },
 ): GradedSlab {
   const { outline } = made;
@@ -160,6 +168,7 @@ function gradedSlab(
     strings,
     figures: {
       ...slopes.figures,
+      ...(ground.keepDry.length === 0 ? {} : { towards: towardsFigures(made, ground) }),
       places: placeFigures,
       ...(strings.length === 0
         ? {}
@@ -194,6 +203,27 @@ function slopesOf(
   const slopes = slopeFigures(made, outlets);
   slopesByOutline.set(made.outline, { slab: made.slab, heights, slopes });
   return slopes;
+}
+
+function towardsFigures(
+  { surface, outline, points }: SlabSurface,
+  { keepDry, outlets }: { readonly keepDry: readonly KeptDry[]; readonly outlets: Outlets },
+): Readonly<Record<string, Figure>> {
+  return Object.fromEntries(
+    keepDry.map(({ id, along }) => [
+      id,
+      figure({
+        value: shareTowards(along, surface, outline, outlets),
+        unit: 'ratio',
+        decimals: 2,
+        formula: {
+          method:
+            'share of the places of a grid from which water, followed down the surface and 10 ft past its edge, meets the line',
+        },
+        inputs: heightsOf(points),
+      }),
+    ]),
+  );
 }
 
 function deepest(places: Readonly<Record<string, PlaceFigures>>): Figure {

@@ -4,6 +4,7 @@ import { type Figure, figure, num } from '../figure.ts';
 import { type GradedSlab, type PlaceFigures, placeAt } from '../grades/index.ts';
 import type { Profile } from '../job.ts';
 import type { TopicResult } from '../topic.ts';
+import { type BeyondFigures, beyondFigures } from './beyond-figures.ts';
 import { type ProfileRun, profileRun, type Station } from './profile-run.ts';
 
 export type StationFigures = PlaceFigures & {
@@ -21,6 +22,8 @@ export type ProfileFigures = {
   readonly stations: Readonly<Record<string, StationFigures>>;
   /** By the letters of its ends: `a-to-b`. */
   readonly stretches: Readonly<Record<string, StretchFigures>>;
+  /** Points past the last slab, `point-1`; only where some are given. */
+  readonly beyond?: Readonly<Record<string, BeyondFigures>>;
 };
 
 /** A profile as it is drawn and listed. */
@@ -46,7 +49,7 @@ export function calcProfiles(input: {
   const slabs = Object.values(input.graded);
   const drawn = Object.values(input.profiles).map((profile): DrawnProfile => {
     const run = profileRun(profile.along, slabs);
-    return { ...run, profile, figures: profileFigures(run) };
+    return { ...run, profile, figures: profileFigures(profile, run) };
   });
   return {
     figures: Object.fromEntries(drawn.map(({ profile, figures }) => [profile.id, figures])),
@@ -63,7 +66,8 @@ export function calcProfiles(input: {
   };
 }
 
-function profileFigures({ stations, reaches }: ProfileRun): ProfileFigures {
+function profileFigures(profile: Profile, run: ProfileRun): ProfileFigures {
+  const { stations, reaches } = run;
   const figures = Object.fromEntries(stations.map((station) => [station.letter, stationFigures(station)]));
   const stretches = reaches.flatMap(({ pieces, letters }) =>
     pieces.map((piece, index) => {
@@ -71,7 +75,19 @@ function profileFigures({ stations, reaches }: ProfileRun): ProfileFigures {
       return [`${from}-to-${to}`, stretchFigures(piece, figures[from], figures[to])] as const;
     }),
   );
-  return { stations: figures, stretches: Object.fromEntries(stretches) };
+  const [before, last] = stations.slice(-2).map(({ letter }) => figures[letter]);
+  const beyond =
+    before === undefined || last === undefined
+      ? {}
+      : beyondFigures(profile, run, [
+          { along: before.along, height: before.finish },
+          { along: last.along, height: last.finish },
+        ]);
+  return {
+    stations: figures,
+    stretches: Object.fromEntries(stretches),
+    ...(Object.keys(beyond).length === 0 ? {} : { beyond }),
+  };
 }
 
 function stationFigures({ slab, at, alongIn }: Station): StationFigures {

@@ -45,7 +45,7 @@ function placeText(job: Job, { where, figureId }: Pick<Finding, 'where' | 'figur
     ? job.site.flights
     : figureId.startsWith('clearances.')
       ? job.walls
-      : tiedThings(job, figureId);
+      : { ...tiedThings(job, figureId), ...beyondThings(job, figureId, words) };
   // What a slab is for stands before it, and the label says it.
   const names = where.split('.').slice(/^grades\.\w+\.\w/.test(figureId) && where.includes('.') ? 1 : 0);
   return names
@@ -55,6 +55,8 @@ function placeText(job: Job, { where, figureId }: Pick<Finding, 'where' | 'figur
         slabs[id]?.label ??
         steps[id]?.label ??
         goneLabel(job, id) ??
+        job.tieIns.keepDry[id]?.label ??
+        job.profiles[id]?.label ??
         job.company.trailers[id]?.label ??
         streamName(id, words) ??
         spotName(id, words) ??
@@ -62,6 +64,20 @@ function placeText(job: Job, { where, figureId }: Pick<Finding, 'where' | 'figur
         id,
     )
     .join(', ');
+}
+
+/** Where a profile goes on past its last slab, by the point whose slope changes there: the one before. */
+function beyondThings(
+  { profiles }: Job,
+  figureId: string,
+  words: Words,
+): Readonly<Record<string, { readonly label: string }>> {
+  const [, id = ''] = /^profiles\.([\w-]+)\.beyond\./.exec(figureId) ?? [];
+  const names = [
+    words.workOrder.profiles.lastEdge,
+    ...(profiles[id]?.beyond ?? []).map(({ label }) => label),
+  ];
+  return Object.fromEntries(names.map((label, index) => [`point-${index + 1}`, { label }]));
 }
 
 /** What new slabs meet, by the kind that the figure is of. */
@@ -73,6 +89,7 @@ function tiedThings(
   const things: Readonly<Record<string, Readonly<Record<string, { readonly label: string }>>>> = {
     'public-walks': tieIns.publicWalks,
     drains: tieIns.drains,
+    garages: tieIns.garages,
     'under-slab': site.underSlab,
   };
   return things[kind] ?? {};

@@ -50,6 +50,12 @@ export function areasView(facts: ProposalFacts, words: Words): ProposalView['are
     const value = to === null ? drainOpen : drainTo(to);
     return { heading: label, plan: null, facts: [{ label: drainFact, value }], points: [] };
   });
+  const garages = facts.garages.map(({ label, lipIn }) => {
+    const { garageFact, garageBelow, garageLevel } = words.proposal.areas;
+    const size = show.fine(lipIn);
+    const value = size === show.fine(0) ? garageLevel : garageBelow(size);
+    return { heading: label, plan: null, facts: [{ label: garageFact, value }], points: [] };
+  });
   const flights = facts.flights.map((flight) => ({
     heading: flight.label,
     plan: null,
@@ -58,7 +64,7 @@ export function areasView(facts: ProposalFacts, words: Words): ProposalView['are
   }));
   return {
     heading: words.proposal.areas.heading,
-    items: [...slabs, ...waterItems(facts, words), ...drains, ...steps, ...flights],
+    items: [...slabs, ...waterItems(facts, words), ...garages, ...drains, ...steps, ...flights],
   };
 }
 

@@ -74,6 +74,8 @@ export type ProposalFacts = {
   }[];
   /** Drains in new slabs, and where their water goes; null where it goes nowhere yet. */
   readonly drains: readonly { readonly label: PublicText; readonly to: PublicText | null }[];
+  /** Garage floors, and how far the new slab stays below each. */
+  readonly garages: readonly { readonly label: PublicText; readonly lipIn: number }[];
   /** Public walks that are not where they should be. */
   readonly publicWalks: readonly PublicWalkFacts[];
   readonly mix: { readonly strengthPsi: number; readonly exposure: Exposure };

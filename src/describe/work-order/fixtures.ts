@@ -31,6 +31,9 @@ export function fixtureChecks({ job, results, show, words }: Made): readonly str
     ...Object.values(job.tieIns.drains).map(({ label, rimIn }) =>
       say.drains.prePour(label, show.height(rimIn)),
     ),
+    ...Object.values(job.tieIns.garages).map(({ label, lipIn }) =>
+      say.garages.prePour(label, show.fine(lipIn)),
+    ),
   ];
 }
 

@@ -13,6 +13,7 @@ import { end, row, start, tableOrNull } from '../parts/tables.ts';
 import type { Show } from '../show/index.ts';
 import type { FiguredDrawing, TableView, WorkOrderView } from '../views.ts';
 import { crewPlan } from './crew-plan.ts';
+import { digPlaces } from './dig-places.ts';
 import { stringsTable } from './strings-table.ts';
 
 type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
@@ -139,8 +140,9 @@ function digsTable(slabs: readonly GradedSlab[], { show, words }: Made): TableVi
       end(say.baseBottom),
       end(say.dig),
     ],
-    slabs.flatMap(({ slab, figures }) =>
-      Object.entries(figures.places).flatMap(([name, place]) => {
+    slabs.flatMap(({ slab, figures, places }) =>
+      digPlaces(places).flatMap((name) => {
+        const place = thingNamed(figures.places, name, 'place');
         const { existing, finish, dig, fill } = place;
         const { 'slab-bottom': slabBottom, 'base-bottom': baseBottom } = place;
         if (existing === undefined || slabBottom === undefined || baseBottom === undefined) return [];

@@ -30,6 +30,7 @@ import { publicWalkChecks, publicWalksTable } from './public-walks-table.ts';
 import { reChalkTable } from './re-chalk-table.ts';
 import { barsView, steelTable } from './steel.ts';
 import { stepTopsTable } from './step-tops-table.ts';
+import { garagesTable, keptDryTable } from './surface-tables.ts';
 import { loadsTable, slabsTable } from './tables.ts';
 import { wallsTable } from './walls-table.ts';
 
@@ -64,6 +65,8 @@ export function describeWorkOrder(job: Job, results: JobResults, words: Words): 
     stepTops: stepTopsTable(made),
     fixtures: fixturesView(made),
     drains: drainsTable(made),
+    garages: garagesTable(made),
+    keptDry: keptDryTable(made),
     publicWalks: publicWalksTable(made),
     walls: wallsTable(made),
     forms: formsTable(made),

@@ -66,37 +66,77 @@ function stationsTable({ profile, reaches, figures }: DrawnProfile, made: Made):
       end(digs.baseBottom),
       end(digs.dig),
     ],
-    rows: reaches.flatMap(({ slab, letters, pieces }) =>
-      letters.map((letter, index) => {
-        const place = thingNamed(figures.stations, letter, 'station');
-        const { along, existing, finish, dig, fill } = place;
-        const heights = [existing, finish, place['slab-bottom'], place['base-bottom']];
-        const piece = pieces[index];
-        return {
-          ...row(
-            say.at(letter.toUpperCase(), slab.slab.label),
-            show.length(num(along)),
-            ...heights.map((height) => (height === undefined ? '' : show.height(num(height)))),
-            dig === undefined || fill === undefined
-              ? ''
-              : depthText({ digIn: num(dig), fillIn: num(fill) }, show, digs),
-          ),
-          note: piece === undefined ? null : stretchNote([letter, letters[index + 1] ?? ''], piece, made),
-        };
-      }),
-    ),
+    rows: [
+      ...reaches.flatMap(({ slab, letters, pieces }) =>
+        letters.map((letter, index) => {
+          const place = thingNamed(figures.stations, letter, 'station');
+          const { along, existing, finish, dig, fill } = place;
+          const heights = [existing, finish, place['slab-bottom'], place['base-bottom']];
+          const piece = pieces[index];
+          return {
+            ...row(
+              say.at(letter.toUpperCase(), slab.slab.label),
+              show.length(num(along)),
+              ...heights.map((height) => (height === undefined ? '' : show.height(num(height)))),
+              dig === undefined || fill === undefined
+                ? ''
+                : depthText({ digIn: num(dig), fillIn: num(fill) }, show, digs),
+            ),
+            note: piece === undefined ? null : stretchNote([letter, letters[index + 1] ?? ''], piece, made),
+          };
+        }),
+      ),
+      ...beyondRows({ profile, figures }, made),
+    ],
   };
 }
 
-function stretchNote(
-  ends: readonly [string, string],
-  piece: DrawnProfile['reaches'][number]['pieces'][number],
+/** A change of slope of less is not felt in a car: TxDOT Roadway Design Manual, driveway profiles (seen). */
+const FELT = 0.03;
+
+/** Past the last slab: how it goes on, and how much the slope changes there. */
+function beyondRows(
+  { profile, figures }: Pick<DrawnProfile, 'profile' | 'figures'>,
   { show, words }: Made,
+): TableView['rows'] {
+  const say = words.workOrder.profiles;
+  const points = Object.values(figures.beyond ?? {});
+  const last = Object.values(figures.stations).at(-1);
+  const heights = [...(last === undefined ? [] : [last.finish]), ...points.map(({ height }) => height)];
+  const names = [say.lastEdge, ...profile.beyond.map(({ label }) => label)];
+  return points.map(({ along, height, slope, crest, sag }, index) => {
+    const [from = '', to = ''] = [names[index], names[index + 1]];
+    const before = heights[index] ?? height;
+    const run = slopeNote([from, to], num(height) - num(before), num(slope), { show, words });
+    const felt = [
+      ...(crest !== undefined && num(crest) > FELT ? [say.crest(from, show.percent(num(crest)))] : []),
+      ...(sag !== undefined && num(sag) > FELT ? [say.sag(from, show.percent(num(sag)))] : []),
+    ];
+    return {
+      ...row(to, show.length(num(along)), show.height(num(height)), '', '', '', ''),
+      note: [run, ...felt].join(' '),
+    };
+  });
+}
+
+function stretchNote(
+  [from, to]: readonly [string, string],
+  piece: DrawnProfile['reaches'][number]['pieces'][number],
+  made: Pick<Made, 'show' | 'words'>,
+): string {
+  const climb = climbOf(piece);
+  return slopeNote([from.toUpperCase(), to.toUpperCase()], climb, Math.abs(climb), made);
+}
+
+/** @param up Above 0 where it climbs from the one to the other. */
+function slopeNote(
+  [from, to]: readonly [string, string],
+  up: number,
+  slope: number,
+  { show, words }: Pick<Made, 'show' | 'words'>,
 ): string {
   const { level, falls, climbs } = words.workOrder.profiles;
-  const [from, to] = [ends[0].toUpperCase(), ends[1].toUpperCase()];
-  const climb = climbOf(piece);
-  const slope = show.slope(Math.abs(climb));
-  if (slope === show.slope(0)) return level(from, to);
-  return (climb < 0 ? falls : climbs)(from, to, slope);
+  const shown = show.slope(slope);
+  if (shown === show.slope(0)) return level(from, to);
+  return (up < 0 ? falls : climbs)(from, to, shown);
 }

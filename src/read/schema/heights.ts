@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { drain } from './drains.ts';
 import { lid } from './fixtures.ts';
+import { garageFloor } from './garage-floors.ts';
 import { lazily } from './leaf.ts';
 import { height, rodReading, station } from './levels.ts';
 import { place } from './place.ts';
@@ -9,6 +10,7 @@ import { ABOVE_ZERO, length } from './quantities.ts';
 import { byId, choice, reference, thing } from './shape.ts';
 import { crewText, publicText } from './text.ts';
 import { wallPart } from './walls.ts';
+import { bends, keptDry } from './water.ts';
 
 const point = () =>
   thing('level-point', {
@@ -48,6 +50,17 @@ const note = () =>
     foresight: rodReading('The rod on any other place.', '5.10 ft').optional(),
   });
 
+const beyondPoint = () =>
+  thing('beyond-point', {
+    label: crewText('What it is called on paper.', 'Gutter'),
+    away: length(
+      { ...ABOVE_ZERO, most: '100 ft' },
+      'How far it is from the point before it; the first one from the edge of the last slab.',
+      '2 ft',
+    ),
+    height: height('How high it is above the datum, or below it.', '99.62 ft', '-5 in'),
+  });
+
 const profile = () =>
   thing('profile', {
     label: crewText('What the line is called on paper.', 'Middle of the drive'),
@@ -65,6 +78,14 @@ const profile = () =>
           ],
         ],
       }),
+    beyond: z
+      .array(beyondPoint())
+      .max(10)
+      .meta({
+        description:
+          'Where the line goes on past its last slab, such as gutter and street: each change of slope there is worked out for cars.',
+      })
+      .optional(),
   });
 
 /** How high things are, against one datum. */
@@ -87,6 +108,17 @@ export const heightsSection = lazily(() =>
       '1/8 in',
     ).optional(),
     points: byId(point(), 'Points whose height counts, each under an id.'),
+    'bends-along': bends()
+      .meta({
+        description:
+          'Lines across a slab at which its surface may bend, each from point to point; without them the bends run where the triangles between the points come out.',
+      })
+      .optional(),
+    garages: byId(garageFloor(), 'Garage floors that new slabs come up to, each under an id.').optional(),
+    'keep-dry': byId(
+      keptDry(),
+      'Lines that no water of a new slab may run to, such as that to a neighbor, each under an id.',
+    ).optional(),
     drains: byId(drain(), 'Drains in new slabs, each under an id.').optional(),
     lids: byId(
       lid(),

@@ -97,6 +97,15 @@ export const findings = {
     'pipe-in-slab': () => 'This pipe reaches up into the concrete, which cracks along it.',
     'drain-without-outlet': () => 'Nothing leads the water off that runs into this drain.',
     'drain-pipe-flat': () => 'The pipe of this drain falls less than a published code asks of its size.',
+    'garage-lip-none': () =>
+      'The slab comes up level with the garage floor: water that drives against the door finds no step.',
+    'garage-lip-high': () =>
+      'The slab stays so far below the garage floor that wheels and feet meet an edge.',
+    'garage-seal-on-joint': () => 'The seal of the door closes on the joint, and water gets in under it.',
+    'water-to-kept-dry': () =>
+      'Water of this slab runs to a line that is to stay dry: turn its fall, or lay a drain before the line.',
+    'crest-for-cars': () => 'The slope changes so much over a crest that a car may sit on it.',
+    'sag-for-cars': () => 'The slope changes so much in a dip that a car may scrape front or back.',
     'water-to-house': () => 'Water runs towards the house, and no drain with an outlet lies between.',
     'house-fall-flat': () => 'Near the house the surface falls away from it too little.',
     'house-fall-small': () => 'Near the house the surface falls away from it less than is good.',

@@ -91,6 +91,9 @@ export const proposal = {
     steps: (risers: number, riser: P, tread: P, width: P) =>
       h`${risers} risers of ${riser}, treads of ${tread}, ${width} wide, solid concrete.`,
     stepsFact: h`Steps`,
+    garageFact: h`Where the new concrete meets it`,
+    garageBelow: (size: P) => h`it stays ${size} below the floor, outside the seal of the door`,
+    garageLevel: h`it comes up level with the floor, outside the seal of the door`,
     drainFact: h`Water is led`,
     drainTo: (to: P) => h`through a pipe to ${to}`,
     drainOpen: h`nowhere yet; we settle this with you before work starts`,

@@ -77,6 +77,27 @@ export const tieIns = {
       `${walk}: the way that is chosen read again, heights at both ends of the joint shot`,
     prePourEdge: (walk: string) => `${walk}: barricade and lights here, photo taken`,
   },
+  garages: {
+    caption: 'Where the new slab comes up to a garage floor',
+    floor: 'Floor',
+    point: 'At',
+    floorHeight: 'Floor',
+    slabTop: 'Top of the slab',
+    lip: 'Below the floor',
+    seal: 'Joint to door seal',
+    how: 'The joint lies outside the line on which the seal of the door closes. Soft strip in it, as deep as the slab; chip nothing inside that line.',
+    prePour: (floor: string, lip: string) =>
+      `${floor}: form top ${lip} below it along the whole joint, soft strip in place, door closes`,
+  },
+  keptDry: {
+    caption: 'Where no water may run',
+    line: 'Line',
+    kind: 'Behind it',
+    kinds: { neighbor: 'a neighbor', 'window-well': 'a window well', building: 'a building' },
+    slab: 'Slab',
+    share: 'Of its area runs there',
+    none: 'nothing',
+  },
   drains: {
     caption: 'Drains: the rim is the height of the surface there',
     tag: (number: string) => `D${number}`,

@@ -128,6 +128,9 @@ export const workOrder = {
     level: (from: string, to: string) => `${from} to ${to}: level.`,
     falls: (from: string, to: string, slope: string) => `${from} to ${to}: falls ${slope}.`,
     climbs: (from: string, to: string, slope: string) => `${from} to ${to}: climbs ${slope}.`,
+    lastEdge: 'Edge of the slab',
+    crest: (at: string, change: string) => `${at}: the slope changes by ${change} over a crest.`,
+    sag: (at: string, change: string) => `${at}: the slope changes by ${change} in a dip.`,
   },
   levels: {
     caption: (datum: string) => `Heights against the datum: ${datum}`,

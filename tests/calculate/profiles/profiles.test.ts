@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { num } from '../../../src/calculate/figure.ts';
+import type { Profile } from '../../../src/calculate/job.ts';
 import { calcProfiles } from '../../../src/calculate/profiles/index.ts';
 import type { CrewText } from '../../../src/calculate/text.ts';
+import { testExpressions } from '../evaluate.ts';
 import { graded, oldAtOrigin, pointsAt } from '../grades/a-grade.ts';
 import { aSlab, rectangle } from '../slabs.ts';
 
@@ -29,8 +31,8 @@ const DRIVE = graded({
   ],
 }).data.slabs;
 
-function profileOf(along: readonly ReturnType<typeof at>[]) {
-  const profile = { id: 'middle', label: 'Middle' as CrewText, along };
+function profileOf(along: readonly ReturnType<typeof at>[], beyond: Profile['beyond'] = []) {
+  const profile = { id: 'middle', label: 'Middle' as CrewText, along, beyond };
   return calcProfiles({ profiles: { middle: profile }, graded: DRIVE });
 }
 
@@ -78,5 +80,30 @@ describe('a profile', () => {
     expect(profileOf([at(0, 300), at(480, 300)]).problems).toEqual([problem]);
     expect(profileOf([at(0, 216), at(480, 216)]).problems).toEqual([problem]);
     expect(profileOf([at(5, 5), at(5, 5)]).problems).toEqual([problem]);
+  });
+
+  describe('past its last slab', () => {
+    const beyond = (...points: readonly (readonly [number, number])[]) =>
+      points.map(([awayIn, heightIn]) => ({ label: 'There' as CrewText, awayIn, heightIn }));
+    const line = [at(-60, 100), at(540, 100)];
+    const straight = profileOf(line).figures['middle']!;
+    const last = straight.stations['c']!;
+    const lastSlope = num(straight.stretches['b-to-c']!.slope);
+
+    // Published (worked): a gutter that falls 12 % met by an apron that climbs 3 % is a sag of 15 %: the climb after less
+    // the climb before, as highway design manuals define a grade break (from memory).
+    test('exact: a dip of so much as the climb after is above the climb before', () => {
+      const heightIn = num(last.finish);
+      const points = beyond([24, heightIn - 2.88], [100, heightIn + 0.12]);
+      const figures = profileOf(line, points).figures['middle']?.beyond ?? {};
+      expect(num(figures['point-1']!.slope)).toBeCloseTo(0.12, 12);
+      expect(num(figures['point-1']!.crest!)).toBeCloseTo(0.12 - lastSlope, 12);
+      expect(figures['point-1']!.sag).toBeUndefined();
+      expect(num(figures['point-2']!.sag!)).toBeCloseTo(0.15, 12);
+      expect(num(figures['point-2']!.along)).toBe(num(last.along) + 124);
+      expect(num(figures['point-2']!.height)).toBe(heightIn + 0.12);
+    });
+
+    testExpressions('beyond', profileOf(line, beyond([24, 1190], [60, 1192])).figures, 10);
   });
 });

@@ -5,7 +5,7 @@ import { calcOutline } from '../../../src/calculate/outline/index.ts';
 import type { CrewText, PublicText } from '../../../src/calculate/text.ts';
 import { calcTieIns } from '../../../src/calculate/tie-ins/index.ts';
 import { pointsAt, type Spots } from '../grades/a-grade.ts';
-import { aSlab, byId, rectangle, TAPE_LIMITS } from '../slabs.ts';
+import { aSlab, byId, NO_TIE_INS, rectangle, TAPE_LIMITS } from '../slabs.ts';
 
 /** A drive of 40 by 18 ft that comes down 10 in to a walk which has settled 2 in at its left end, 1 at its right. */
 export const SPOTS = {
@@ -65,5 +65,5 @@ export function tied(
   points: readonly LevelPoint[] = pointsAt(SPOTS, 'fixed', { kind: 'stays' }),
 ) {
   const graded = onSlab(AT_ORIGIN, points);
-  return { graded, made: calcTieIns({ ...graded, tieIns: { publicWalks: byId(walk), drains: {} } }) };
+  return { graded, made: calcTieIns({ ...graded, tieIns: { ...NO_TIE_INS, publicWalks: byId(walk) } }) };
 }

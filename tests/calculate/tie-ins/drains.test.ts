@@ -6,7 +6,7 @@ import type { PublicText } from '../../../src/calculate/text.ts';
 import { calcTieIns, leastPipeSlope } from '../../../src/calculate/tie-ins/index.ts';
 import { testExpressions } from '../evaluate.ts';
 import { pointsAt, type Spots } from '../grades/a-grade.ts';
-import { aSlab, byId, rectangle } from '../slabs.ts';
+import { aSlab, byId, NO_TIE_INS, rectangle } from '../slabs.ts';
 import { onSlab } from './a-walk.ts';
 
 /** A drive of 40 by 18 ft with the house along its near end; it comes down to it 5 in from the street. */
@@ -37,7 +37,7 @@ function aDrain(changed: Partial<Drain> = {}): Drain {
 
 function made(drain: Drain, spots: Spots = TO_HOUSE) {
   const graded = onSlab(drive, pointsAt(spots, 'fixed', { kind: 'stays' }));
-  const tieIns = calcTieIns({ ...graded, tieIns: { publicWalks: {}, drains: byId(drain) } });
+  const tieIns = calcTieIns({ ...graded, tieIns: { ...NO_TIE_INS, drains: byId(drain) } });
   const grades = calcGrades({
     ...graded,
     existing: {},

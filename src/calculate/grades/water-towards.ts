@@ -1,0 +1,111 @@
+import {
+  boundsOf,
+  chordsOf,
+  containsPoint,
+  fallOf,
+  type Outline,
+  type Point,
+  planeAt,
+  type Surface,
+  segmentCrossingIn,
+} from '../../geometry/index.ts';
+import type { Outlets } from './house-fall.ts';
+
+/** A slab is looked at from so many places, about. */
+const PLACES = 400;
+const LEAST_STEP_IN = 3;
+const MOST_STEP_IN = 24;
+/** How far water is followed past the edge of a slab: common practice, no source. */
+const REACH_IN = 120;
+/** Flatter than that water has no direction [rise over run]. */
+const LEVEL = 1e-6;
+
+/**
+ * How much of a slab sends its water to a line: the share of its area, from places a step apart, each followed
+ * down the surface and then straight on for 10 ft. A drain with an outlet takes the water that comes to it, and
+ * a wall along an edge stops it.
+ *
+ * @param line Two points or more.
+ * @returns 0 to 1; 0 where the slab is too small for a place.
+ */
+export function shareTowards(
+  line: readonly Point[],
+  surface: Surface,
+  outline: Outline,
+  outlets: Outlets,
+): number {
+  const stepIn = stepOf(outline);
+  const places = placesOn(outline, stepIn);
+  const walls = outline.rings.flatMap((ring) =>
+    chordsOf(ring)
+      .filter(({ edgeNumber }) => ring[edgeNumber - 1]?.edge === 'house')
+      .map(({ from, to }) => [from, to]),
+  );
+  const reaches = (from: Point) => {
+    for (const stretch of wayDown(from, surface, outline, stepIn)) {
+      const metIn = firstMetIn([line], stretch);
+      const stoppedIn = firstMetIn([...outlets, ...walls], stretch);
+      if (metIn < Infinity && metIn <= stoppedIn) return true;
+      if (stoppedIn < Infinity) return false;
+    }
+    return false;
+  };
+  return places.length === 0 ? 0 : places.filter(reaches).length / places.length;
+}
+
+type Stretch = { readonly from: Point; readonly to: Point };
+
+/** The way of the water from a place, in steps and in the end straight on; it ends where nothing falls any more. */
+function* wayDown(start: Point, surface: Surface, outline: Outline, stepIn: number): Generator<Stretch> {
+  let from = start;
+  const { minXIn, maxXIn, minYIn, maxYIn } = boundsOf(outline);
+  const mostSteps = Math.ceil((4 * (maxXIn - minXIn + maxYIn - minYIn)) / stepIn);
+  for (let steps = 0; steps < mostSteps; steps += 1) {
+    const { slope, towardsRad } = fallOf(planeAt(surface, from));
+    if (slope < LEVEL) return;
+    const ahead = (lengthIn: number) => ({
+      xIn: from.xIn + lengthIn * Math.cos(towardsRad),
+      yIn: from.yIn + lengthIn * Math.sin(towardsRad),
+    });
+    const to = ahead(stepIn);
+    if (!containsPoint(outline, to)) {
+      yield { from, to: ahead(stepIn + REACH_IN) };
+      return;
+    }
+    yield { from, to };
+    from = to;
+  }
+}
+
+/** How far along a stretch the first of some lines is met [in]; Infinity where none is. */
+function firstMetIn(lines: Outlets, stretch: Stretch): number {
+  const crossings = lines.flatMap((line) =>
+    line.slice(1).map((to, index) => {
+      const from = line[index] ?? to;
+      const across = { fromXIn: from.xIn, fromYIn: from.yIn, toXIn: to.xIn, toYIn: to.yIn };
+      return segmentCrossingIn(stretch, across) ?? Infinity;
+    }),
+  );
+  return Math.min(Infinity, ...crossings);
+}
+
+function stepOf(outline: Outline): number {
+  const { minXIn, maxXIn, minYIn, maxYIn } = boundsOf(outline);
+  const stepIn = Math.sqrt(((maxXIn - minXIn) * (maxYIn - minYIn)) / PLACES);
+  return Math.min(MOST_STEP_IN, Math.max(LEAST_STEP_IN, stepIn));
+}
+
+/** The middles of squares of a step that lie on a slab. */
+function placesOn(outline: Outline, stepIn: number): readonly Point[] {
+  const { minXIn, maxXIn, minYIn, maxYIn } = boundsOf(outline);
+  const along = (leastIn: number, mostIn: number) => {
+    const count = Math.max(1, Math.round((mostIn - leastIn) / stepIn));
+    return Array.from(
+      { length: count },
+      (_, index) => leastIn + ((index + 0.5) * (mostIn - leastIn)) / count,
+    );
+  };
+  return along(minXIn, maxXIn)
+    .flatMap((xIn) => along(minYIn, maxYIn).map((yIn) => ({ xIn, yIn })))
+    .filter((place) => containsPoint(outline, place));
+}

@@ -1,0 +1,30 @@
+import { childrenOf } from './paths.ts';
+import { checkId, checkIds, type Finder, idAt, textAt } from './problems-found.ts';
+
+const GARAGES = 'heights.garages';
+const BENDS = 'heights.bends-along';
+const POINTS = 'heights.points';
+
+/** What garage floors and the lines name that a surface bends at: points that fit what is said of them. */
+export function checkSurfaceLines(finder: Finder): void {
+  for (const id of childrenOf(GARAGES, finder.origins)) {
+    checkId(finder, `${GARAGES}.${id}.slab`, { thing: 'slab', below: 'build.slabs' });
+    for (const { path, kind } of pointsOf(finder, `${GARAGES}.${id}.points`))
+      if (kind === 'finish' || kind === 'existing') finder.add(path, 'floor-not-fixed', { kind });
+  }
+  for (const number of childrenOf(BENDS, finder.origins))
+    for (const { path, kind } of pointsOf(finder, `${BENDS}.${number}`))
+      if (kind === 'existing') finder.add(path, 'bend-at-existing', {});
+}
+
+/** The points that a list names, each once, with their kinds. */
+function pointsOf(
+  finder: Finder,
+  below: string,
+): readonly { readonly path: string; readonly kind: string | null }[] {
+  checkIds(finder, below, { thing: 'level-point', below: POINTS, mayBeNone: true });
+  return childrenOf(below, finder.origins).map((index) => {
+    const path = `${below}.${index}`;
+    return { path, kind: textAt(`${POINTS}.${idAt(path, finder.origins)}.kind`, finder.origins) };
+  });
+}
