@@ -10,7 +10,7 @@ import {
 import { cutWays, type Mark, marksOn } from './cut-ways.ts';
 import type { Cut } from './line-cuts.ts';
 import { expectedCost, expectedCount, panelCost, wantsCut } from './panel-cost.ts';
-import { type PanelShape, panelShape } from './panel-shape.ts';
+import { isRectangle, type PanelShape, panelShape } from './panel-shape.ts';
 
 /** A straight piece of a joint, from one panel's edge to another's. */
 export type Piece = { readonly from: Point; readonly to: Point };
@@ -31,6 +31,9 @@ const NEAR_IN = 24;
 const ON_IN = 1e-3;
 /** Ends of joints are square to a curve within so much [deg]. */
 const SQUARE_DEG = 3;
+/** A panel that becomes no more than so many is small, and so many cuts of it are followed. */
+const SMALL_COUNT = 6;
+const LIKELY_COUNT = 5;
 /** A cut that is better by less is not [panels]. */
 const NO_BETTER = 1e-6;
 /** No layout has more panels: a limit a tenth of what a walk has. */
@@ -38,9 +41,10 @@ const MOST_PANELS = 4000;
 
 /**
  * Cuts panels until none asks for another cut: each time that with the lowest expected cost, the first
- * of those that cost the same. A panel that no cut would make better stays.
+ * of those that cost the same. A panel that no cut would make better stays. Of a small panel that is no rectangle
+ * the likeliest cuts are followed to their ends: what is left over decides there.
  */
-export function splitPanels(start: Split, limitIn: number): Split {
+export function splitPanels(start: Split, limitIn: number, looksAhead = true): Split {
   const done: PanelShape[] = [];
   const pieces = [...start.pieces];
   const marks: Mark[] = pieces.flatMap(marksOf);
@@ -48,7 +52,7 @@ export function splitPanels(start: Split, limitIn: number): Split {
   for (;;) {
     const shape = takeLargest(open);
     if (shape === null) return { panels: done, pieces };
-    const best = done.length + open.length < MOST_PANELS ? bestCut(shape, marks, limitIn) : null;
+    const best = done.length + open.length < MOST_PANELS ? bestCut(shape, marks, limitIn, looksAhead) : null;
     if (best === null) {
       done.push(shape);
       continue;
@@ -101,24 +105,59 @@ function marksOf({ from, to }: Piece): readonly Mark[] {
   ];
 }
 
-function bestCut(shape: PanelShape, marks: readonly Mark[], limitIn: number): Split | null {
+function bestCut(
+  shape: PanelShape,
+  marks: readonly Mark[],
+  limitIn: number,
+  looksAhead: boolean,
+): Split | null {
   if (!wantsCut(shape, limitIn)) return null;
   const near = marksOn(shape, marks);
+  const isSmall = looksAhead && !isRectangle(shape) && expectedCount(shape, limitIn) <= SMALL_COUNT;
   for (const ways of cutWays(shape, near, limitIn)) {
-    const best = cheapest(ways(), shape, near, limitIn);
-    if (best !== null && best.cost < panelCost(shape, limitIn)) return best.split;
+    const [best, ...others] = ranked(ways(), shape, near, limitIn);
+    if (best === undefined || best.cost >= panelCost(shape, limitIn)) continue;
+    const likely = isSmall ? others.slice(0, LIKELY_COUNT - 1).map(({ split }) => split) : [];
+    return leastInTheEnd([best.split, ...likely], { shape, near, limitIn });
   }
   return null;
 }
 
-function cheapest(
+/** The first of those cuts after which all that follows costs least. */
+function leastInTheEnd(
+  splits: readonly [Split, ...Split[]],
+  {
+    shape,
+    near,
+    limitIn,
+  }: { readonly shape: PanelShape; readonly near: readonly Mark[]; readonly limitIn: number },
+): Split {
+  const [first, ...others] = splits;
+  if (others.length === 0) return first;
+  const costOf = (split: Split) => {
+    const { panels, pieces } = splitPanels(split, limitIn, false);
+    return (
+      panels.reduce((sum, panel) => sum + panelCost(panel, limitIn), 0) +
+      pieces.reduce((sum, { from, to }) => sum + pathCost([from, to], shape, near, limitIn), 0)
+    );
+  };
+  let best = { split: first, cost: costOf(first) };
+  for (const split of others) {
+    const cost = costOf(split);
+    if (cost < best.cost - NO_BETTER) best = { split, cost };
+  }
+  return best.split;
+}
+
+/** Cheapest first, as far as can be told before the rest is cut; of those that cost the same the first. */
+function ranked(
   cuts: readonly Cut[],
   shape: PanelShape,
   near: readonly Mark[],
   limitIn: number,
-): { readonly split: Split; readonly cost: number } | null {
+): readonly { readonly split: Split; readonly cost: number }[] {
   const tried = new Set<string>();
-  let best: { readonly split: Split; readonly cost: number } | null = null;
+  const found: { readonly split: Split; readonly cost: number }[] = [];
   for (const cut of cuts) {
     const key = keyOf(cut);
     if (tried.has(key)) continue;
@@ -129,9 +168,11 @@ function cheapest(
       split.panels.reduce((sum, panel) => sum + expectedCost(panel, limitIn), 0) +
       COST.uneven * unevenness(split.panels, limitIn) +
       cut.reduce((sum, path) => sum + pathCost(path, shape, near, limitIn), 0);
-    if (best === null || cost < best.cost - NO_BETTER) best = { split, cost };
+    found.push({ split, cost });
   }
-  return best;
+  return found.toSorted((one, other) =>
+    Math.abs(one.cost - other.cost) < NO_BETTER ? 0 : one.cost - other.cost,
+  );
 }
 
 /** The same for the same cut from either end, to a hundredth of an inch. */

@@ -3,6 +3,7 @@ import { ceilCount } from '../../units/index.ts';
 import type { TapedBase } from '../job.ts';
 import { type Placing, placedPoint } from '../outline/index.ts';
 import { panelAngleLimit, panelRatioLimit, panelSideLimit } from './limits.ts';
+import { evenShares } from './shares.ts';
 
 type StripBase = Extract<TapedBase, { kind: 'strip' }>;
 
@@ -13,6 +14,9 @@ type StripBase = Extract<TapedBase, { kind: 'strip' }>;
  * At a sharp corner of 60 degrees or more, halving would leave panels with a sharp corner themselves; there a
  * joint runs square across either leg from the inside corner, so that the corner is a panel of its own.
  *
+ * A strip wider than the limit has lanes as well: joints from one joint across to the next, at even shares of
+ * both, so that they meet and follow a bend.
+ *
  * @param laid.limitIn The farthest that two joints may be apart, at the edge where they are farthest [in].
  */
 export function linesAcrossStrip(
@@ -20,24 +24,39 @@ export function linesAcrossStrip(
   laid: { readonly outline: Outline; readonly placing: Placing; readonly limitIn: number },
 ): readonly StripLine[] {
   const { outline, placing } = laid;
-  const widthIn = Math.min(base.widthIn, base.endWidthIn ?? base.widthIn);
+  const endWidthIn = base.endWidthIn ?? base.widthIn;
+  const laneCount = ceilCount(Math.max(base.widthIn, endWidthIn) / laid.limitIn);
+  const widthIn = Math.min(base.widthIn, endWidthIn) / laneCount;
   const squareIn = Math.max(panelSideLimit.lengthIn, panelRatioLimit.ratio * widthIn);
   const limitIn = Math.min(laid.limitIn, squareIn);
   const place: Place = (line) => partInside(line, outline, placing);
   const lines: StripLine[] = [];
+  const lanes: StripLine[] = [];
   let startsAtIn = 0;
   let startLine: StripLine | null = null;
   for (const stop of [...stopsOf(base), null]) {
     const endsAtIn = stop === null ? lengthOf(base) : stop.fromIn;
     const stopLines = (stop?.lines ?? []).map(place);
     const endLine = stopLines[0] ?? null;
-    lines.push(...evenLines(base, { startsAtIn, endsAtIn, startLine, endLine }, limitIn, place));
+    const even = evenLines(base, { startsAtIn, endsAtIn, startLine, endLine }, limitIn, place);
+    lines.push(...even.slice(1, -1));
+    lanes.push(...even.slice(1).flatMap((line, index) => lanesBetween(even[index], line, laneCount)));
     if (stop === null) break;
     lines.push(...stopLines);
     startsAtIn = stop.toIn;
     startLine = stopLines.at(-1) ?? null;
   }
-  return lines;
+  return [...lines, ...lanes];
+}
+
+/** From one joint across to the next, at even shares of both. */
+function lanesBetween(one: StripLine | undefined, other: StripLine, count: number): readonly StripLine[] {
+  if (one === undefined) return [];
+  const at = ({ from, to }: StripLine, share: number) => ({
+    xIn: from.xIn + (to.xIn - from.xIn) * share,
+    yIn: from.yIn + (to.yIn - from.yIn) * share,
+  });
+  return evenShares(count).map((share) => ({ from: at(one, share), to: at(other, share) }));
 }
 
 type Place = (line: StripLine) => StripLine;
@@ -108,7 +127,7 @@ type Section = {
   readonly endLine: StripLine | null;
 };
 
-/** As few even parts as the limit allows, at the outside of bends too. */
+/** As few even parts as the limit allows, at the outside of bends too: the joints between them, and both ends. */
 function evenLines(base: StripBase, section: Section, limitIn: number, place: Place): readonly StripLine[] {
   const { startsAtIn, endsAtIn } = section;
   const sectionIn = endsAtIn - startsAtIn;
@@ -121,13 +140,13 @@ function evenLines(base: StripBase, section: Section, limitIn: number, place: Pl
       (_, index) => startsAtIn + (sectionIn * (index + 1)) / count,
     );
     const lines = linesAcross(base, stationsIn).map(place);
-    const all = [start, ...lines, end];
+    const all = [start, ...lines, end].filter((line) => line !== undefined);
     // Twice as many is enough for any bend a strip can make: its inside radius is above 0.
     if (
       sectionIn / count < limitIn / 2 ||
       all.every((line, index) => isNear(line, all[index + 1], limitIn))
     ) {
-      return lines;
+      return all;
     }
   }
 }

@@ -79,7 +79,7 @@ export const tieIns = {
   },
   garages: {
     caption: 'Where the new slab comes up to a garage floor',
-    floor: 'Floor',
+    floor: 'Garage',
     point: 'At',
     floorHeight: 'Floor',
     slabTop: 'Top of the slab',

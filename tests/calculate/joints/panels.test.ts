@@ -82,6 +82,48 @@ describe('panels of awkward outlines', () => {
 
 const THIN_L = lShape({ lengthIn: 122.0625, widthIn: 114.6875, legIn: 24.4125, armIn: 22.9375 });
 
+/* Layouts that were drawn and looked at: what a foreman would cut there, said as what it is made of. */
+describe('regression: as a foreman would cut it', () => {
+  const of = (name: string) => {
+    const { shape, limitFt, use } = AWKWARD[name] ?? {};
+    if (shape === undefined || limitFt === undefined) throw new RangeError(`no outline ${name}`);
+    return laid(shape, limitFt * 12, use);
+  };
+
+  test('a flared apron: joints from the street straight to the drive, and no crumbs in its corners', () => {
+    const { panels, lines } = of('flared-drive');
+    const apron = panels.filter((panel) => boundsOf(panel.outline).minXIn > 26 * 12 - 1);
+    expect(apron).toHaveLength(4);
+    expect(Math.min(...apron.map(({ areaSqFt }) => areaSqFt))).toBeGreaterThan(12);
+    for (const { fromXIn, toXIn, fromYIn, toYIn } of lines)
+      expect(Math.min(Math.abs(toXIn - fromXIn), Math.abs(toYIn - fromYIn))).toBeLessThan(0.01);
+  });
+
+  test('a wide bend: two lanes whose joints meet at every joint across', () => {
+    const { panels, lines } = of('wide-bend');
+    expect(panels).toHaveLength(12);
+    expect(Math.max(...panels.map(({ ratio }) => ratio))).toBeLessThan(1.5);
+    const ends = lines.flatMap(({ fromXIn, fromYIn, toXIn, toYIn }) => [
+      { xIn: fromXIn, yIn: fromYIn },
+      { xIn: toXIn, yIn: toYIn },
+    ]);
+    const { outline } = of('wide-bend');
+    // An end inside the slab is one of two lanes that meet there: a lane that misses its neighbour stands alone.
+    const inside = ends.filter((end) => distanceToEdgeIn(outline, end) > 1);
+    expect(inside.length).toBeGreaterThan(4);
+    for (const end of inside) {
+      const there = inside.filter(({ xIn, yIn }) => Math.hypot(xIn - end.xIn, yIn - end.yIn) < 0.01);
+      expect(there).toHaveLength(2);
+    }
+  });
+
+  test('a quarter of a circle: two joints square to its sides, from edge to edge', () => {
+    const { lines, panels } = of('pie');
+    expect(panels).toHaveLength(4);
+    expect(lines).toHaveLength(2);
+  });
+});
+
 describe('panels of any shape', () => {
   test('invariant: they fill the slab once, and joints stay in it', () => {
     fc.assert(
