@@ -66,6 +66,8 @@ export function calculateJob(job: Job, asked: { readonly why: boolean } = { why:
     cuts: cutsOf(job.build.slabs, work.joints.figures.slabs),
     rules: job.rules,
     freeCancelHr: work.concrete.data.supply === 'truck' ? job.company.suppliers.concrete.freeCancelHr : null,
+    lastEmptyHr:
+      work.concrete.data.supply === 'truck' ? (work.concrete.figures.delivery['last-empty'] ?? null) : null,
     waits: work.strength.figures.waits,
     plan: job.plan,
     labor: job.company.labor,

@@ -1,6 +1,6 @@
 import type { CoreProblem } from '../../problems/index.ts';
 import { Usd } from '../../units/index.ts';
-import { type Figure, type FigureInput, given, num } from '../figure.ts';
+import { type Figure, type FigureInput, figure, given, num } from '../figure.ts';
 import type { Additive, ConcreteSupplier } from '../job.ts';
 import { type Arrival, arrivals } from './delivery.ts';
 import { type DeliveryFigures, deliveryFigures, deliveryTerms } from './delivery-figures.ts';
@@ -42,11 +42,34 @@ export function byTruck(made: {
   };
   const truck = truckFigures(made.needed, terms, { waiting, mostPerLoad });
   const loads = { largest: truck['largest-load'], beforeLast: truck['load-before-last'] ?? null };
+  const trucks = arrivals(truckLoadsCuYd(num(truck.order), terms), num(known.rate));
   return {
     truck,
-    delivery: deliveryFigures(known, loads, supplier),
-    arrivals: arrivals(truckLoadsCuYd(num(truck.order), terms), num(known.rate)),
+    delivery: { ...deliveryFigures(known, loads, supplier), ...lastEmpty(trucks, known.rate, truck.order) },
+    arrivals: trucks,
     problems: problem === null ? [] : [problem],
+  };
+}
+
+/** Nothing where no truck comes. */
+function lastEmpty(
+  trucks: readonly Arrival[],
+  rateCuYdPerHr: Figure,
+  orderCuYd: Figure,
+): Pick<DeliveryFigures, 'last-empty'> {
+  const last = trucks.at(-1);
+  if (last === undefined) return {};
+  return {
+    'last-empty': figure({
+      value: last.afterFirstHr + last.unloadHr,
+      unit: 'h',
+      decimals: 2,
+      formula: {
+        method:
+          'each truck comes as the one before it is empty, in steps of 5 min up; then the last one unloads',
+      },
+      inputs: { orderCuYd, rateCuYdPerHr },
+    }),
   };
 }
 

@@ -34,6 +34,8 @@ export type DeliveryFigures = DeliveryTerms & {
   readonly 'over-limit'?: Figure;
   /** Left in the load before the last one when the last is called [yd3]. */
   readonly 'call-left'?: Figure;
+  /** When the last truck is empty, after the first one came; only where trucks come [h]. */
+  readonly 'last-empty'?: Figure;
 };
 
 type Supplier = Pick<

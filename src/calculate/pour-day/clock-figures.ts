@@ -45,15 +45,31 @@ export const hours = (
 ): Figure =>
   figure({ value, unit: 'h', decimals: CLOCK_DECIMALS, formula, inputs, ...(source ? { source } : {}) });
 
-/** What the crew's own hours say, whatever the weather. */
-export function clockFigures(firstTruckHr: Given, { placeHr }: PourTasks): ClockFigures {
+/**
+ * What the crew's own hours say, whatever the weather.
+ *
+ * @param lastEmptyHr When the last truck is empty, after the first one came; null where none comes. Placing is
+ *                    never over before.
+ */
+export function clockFigures(
+  firstTruckHr: Given,
+  { placeHr }: PourTasks,
+  lastEmptyHr: Figure | null,
+): ClockFigures {
   const firstTruck = hours(num(firstTruckHr), 'firstTruckHr', { firstTruckHr });
   return {
     'first-truck': firstTruck,
-    'placed-by': hours(num(firstTruck) + num(placeHr), 'firstTruckHr + placeHr', {
-      firstTruckHr: firstTruck,
-      placeHr,
-    }),
+    'placed-by':
+      lastEmptyHr === null
+        ? hours(num(firstTruck) + num(placeHr), 'firstTruckHr + placeHr', {
+            firstTruckHr: firstTruck,
+            placeHr,
+          })
+        : hours(
+            num(firstTruck) + Math.max(num(placeHr), num(lastEmptyHr)),
+            'firstTruckHr + max(placeHr, lastEmptyHr)',
+            { firstTruckHr: firstTruck, placeHr, lastEmptyHr },
+          ),
   };
 }
 

@@ -67,6 +67,8 @@ export function calcPourDay(input: {
   readonly rules: readonly Pick<Rule, 'code' | 'limit'>[];
   /** How long before the first truck it can be put off; null where nobody said, or no truck comes. */
   readonly freeCancelHr: number | null;
+  /** When the last truck is empty, after the first one came; null where none comes. */
+  readonly lastEmptyHr: Figure | null;
   /** What the concrete has to wait for, days after the pour. */
   readonly waits: Readonly<Record<Wait, { readonly days: Figure }>>;
   readonly plan: Pick<Job['plan'], 'crew'>;
@@ -83,7 +85,10 @@ export function calcPourDay(input: {
     pour.firstTruckHr === null
       ? given('company.labor.day-starts', input.labor.dayStartsHr, 'h')
       : given('pour.first-truck', pour.firstTruckHr, 'h');
-  const clock = { ...clockFigures(firstTruckHr, tasks), ...putOff(firstTruckHr, input.freeCancelHr) };
+  const clock = {
+    ...clockFigures(firstTruckHr, tasks, input.lastEmptyHr),
+    ...putOff(firstTruckHr, input.freeCancelHr),
+  };
   const finishes = Object.values(input.slabs).map(({ finish }) => finish);
   const { weather } = pour;
   const days = {

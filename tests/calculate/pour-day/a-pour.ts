@@ -1,5 +1,5 @@
 import type { TaskHours } from '../../../src/calculate/crew/index.ts';
-import { figure } from '../../../src/calculate/figure.ts';
+import { type Figure, figure } from '../../../src/calculate/figure.ts';
 import type { Finish, JointCut, Pour, Weather, WeatherTime } from '../../../src/calculate/job.ts';
 import { calcPourDay } from '../../../src/calculate/pour-day/index.ts';
 import { calcStrength } from '../../../src/calculate/strength/index.ts';
@@ -56,6 +56,7 @@ export function aPourDay(
     readonly finishes?: readonly Finish[];
     readonly tasks?: TaskHours;
     readonly freeCancelHr?: number | null;
+    readonly lastEmptyHr?: Figure | null;
     readonly crew?: readonly string[];
     readonly cuts?: readonly JointCut[];
   } = {},
@@ -64,6 +65,7 @@ export function aPourDay(
     finishes = ['broom'],
     tasks = TASKS,
     freeCancelHr = null,
+    lastEmptyHr = null,
     crew = ['a', 'b', 'c'],
     cuts = ['wet-sawn'],
     ...pour
@@ -83,6 +85,7 @@ export function aPourDay(
     cuts: new Set(cuts),
     rules: [],
     freeCancelHr,
+    lastEmptyHr,
     waits: calcStrength({ pour: { weather: null }, strengthPsi: fig(4000, 'psi') }).figures.waits,
     plan: { crew },
     labor: { dayStartsHr: 7 },

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { num } from '../../../src/calculate/figure.ts';
 import { STEP_NAMES, sawClosesHr, sawOpensHr, weatherAt } from '../../../src/calculate/pour-day/index.ts';
 import { runCount } from '../../support/property-runs.ts';
+import { fig as given } from '../crew/a-plan.ts';
 import { testExpressions } from '../evaluate.ts';
 import { aPourDay, aTime, aWeather, TASKS } from './a-pour.ts';
 
@@ -39,6 +40,14 @@ describe('the clock of a day of 70 °F: sets in 6 h, tools after 2.4', () => {
     expect(num(saw!['opens-after'])).toBeCloseTo(7.2, 9);
     expect(num(saw!.opens)).toBeCloseTo(20.6, 9);
     expect(num(saw!.closes)).toBeCloseTo(13.4 + 14.4, 9);
+  });
+
+  test('exact: it is not placed before the last truck is empty', () => {
+    const placedBy = (lastEmptyHr: number) =>
+      num(aPourDay({ lastEmptyHr: given(lastEmptyHr, 'h') }).figures.clock['placed-by']);
+    expect([placedBy(1.5), placedBy(2), placedBy(2.25)]).toEqual([10, 10, 10.25]);
+    // Empty at noon, 12 + 3 h of finishing.
+    expect(num(aPourDay({ lastEmptyHr: given(4, 'h') }).figures.clock['finished-by']!)).toBe(15);
   });
 
   test('no tool starts before the last concrete is placed, and none is finished before it is ready', () => {
