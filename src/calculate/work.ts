@@ -122,7 +122,13 @@ export function calcWork(job: Job, topics: Topics) {
   });
   const forms = topics.forms({ slabs, shapes, outlines, forms: company.forms });
   const joints = topics.joints({ slabs, shapes, outlines, lies: outline.data.lies, mix });
-  const edges = topics.edges({ slabs, shapes, outlines, edges: outline.data.edges });
+  const edges = topics.edges({
+    slabs,
+    shapes,
+    outlines,
+    edges: outline.data.edges,
+    joints: joints.figures.slabs,
+  });
   const reinforcement = topics.reinforcement({
     slabs,
     shapes,
@@ -212,7 +218,6 @@ export function calcWork(job: Job, topics: Topics) {
     forms: forms.figures,
     reinforcement: reinforcement.figures,
     concrete: concrete.figures,
-    joints: joints.figures,
     edges: edges.figures,
     crew: crew.figures,
     haul: haul.figures,

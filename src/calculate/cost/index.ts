@@ -41,7 +41,6 @@ export function calcCost(
     readonly crew: CrewFigures;
     readonly firstPhasesShareDay: boolean;
     readonly haul: HaulCosts;
-    readonly joints: { readonly total: { readonly sealed: Figure } };
     readonly supply: 'truck' | 'bags';
     readonly production: Company['production'];
     readonly machines: Company['machines'];
@@ -58,7 +57,7 @@ export function calcCost(
 ): CostResult {
   const packs = packFigures({
     compoundGal: input.curing.compound,
-    sealedFt: input.joints.total.sealed,
+    sealedFt: input.edges.total.sealed,
     isolationFt: input.edges.total.isolation,
     holes: input.edges.total.holes,
     dowels: input.suppliers.dowels,

@@ -41,6 +41,7 @@ export type MaterialFigures = {
   readonly edges: {
     readonly total: {
       readonly isolation: Figure;
+      readonly sealed: Figure;
       readonly dowels: Figure;
       readonly ties: Figure;
       readonly holes: Figure;

@@ -2,6 +2,7 @@ import type { NumberedEdge } from '../../geometry/index.ts';
 import type { CoreProblem } from '../../problems/index.ts';
 import { constant, type Figure, figure, given, num } from '../figure.ts';
 import type { EdgeJoint, EdgeJointKind, JoinedTo, Slab } from '../job.ts';
+import type { SlabJoints } from '../joints/index.ts';
 import type { OutlineResult } from '../outline/index.ts';
 import { sumFigure, thingNamed } from '../parts.ts';
 import { inputsOf, type Part } from '../sum-figure.ts';
@@ -11,7 +12,7 @@ import { barsAlong, type JointSteel, jointSteel } from './joint-steel.ts';
 
 export { barsAlong, HOLE_OVER_IN, jointSteel } from './joint-steel.ts';
 
-type EdgeSlab = Pick<Slab, 'id' | 'thicknessIn' | 'shape' | 'edgeJoints'>;
+type EdgeSlab = Pick<Slab, 'id' | 'thicknessIn' | 'shape' | 'edgeJoints' | 'joints'>;
 
 type Laid = {
   readonly outlines: OutlineResult['data']['slabs'];
@@ -20,6 +21,8 @@ type Laid = {
 type Input = Laid & {
   readonly slabs: Readonly<Record<string, EdgeSlab>>;
   readonly shapes: Pick<OutlineResult['figures'], 'slabs'>;
+  /** The joints within each slab. */
+  readonly joints: Readonly<Record<string, Pick<SlabJoints, 'length'>>>;
 };
 
 /** What stands at an edge decides what is done there, where the job does not say. */
@@ -43,8 +46,11 @@ export type EdgesResult = TopicResult<
     readonly keyed: Readonly<Record<string, Figure>>;
     /** By slab: what is kept apart from the house and from old concrete, and wherever it is asked for. */
     readonly isolation: Readonly<Record<string, Figure>>;
+    /** By slab: its joints and what it is kept apart along, where they get a sealant, else 0. */
+    readonly sealed: Readonly<Record<string, Figure>>;
     readonly total: {
       readonly isolation: Figure;
+      readonly sealed: Figure;
       readonly dowels: Figure;
       readonly ties: Figure;
       readonly holes: Figure;
@@ -78,6 +84,7 @@ export function calcEdges(input: Input): EdgesResult {
   const shared = sharedEdges(slabs, input.edges);
   const edges: Record<string, Record<string, EdgeFigures>> = {};
   const isolation: Record<string, Figure> = {};
+  const sealed: Record<string, Figure> = {};
   const joints: Record<string, readonly MadeJoint[]> = {};
   const apart: Record<string, { houseFt: number; staysFt: number }> = {};
   for (const slab of slabs) {
@@ -94,12 +101,9 @@ export function calcEdges(input: Input): EdgesResult {
     );
     apart[slab.id] = stillApart(slab, said, thingNamed(input.shapes.slabs, slab.id, 'shape'));
     if (own.length > 0) edges[slab.id] = figures;
-    isolation[slab.id] = isolationFigure(
-      slab,
-      said,
-      figures,
-      thingNamed(input.shapes.slabs, slab.id, 'shape'),
-    );
+    const apartFt = isolationFigure(slab, said, figures, thingNamed(input.shapes.slabs, slab.id, 'shape'));
+    isolation[slab.id] = apartFt;
+    sealed[slab.id] = sealedFigure(slab, thingNamed(input.joints, slab.id, 'slab').length, apartFt);
   }
   const counted = (key: 'bars' | 'holes', how: readonly EdgeJointKind[]) => {
     const found = Object.entries(edges).flatMap(([id, own]) =>
@@ -116,8 +120,10 @@ export function calcEdges(input: Input): EdgesResult {
       dowelled: thicknesses(slabs, 'dowelled'),
       keyed: thicknesses(slabs, 'keyed'),
       isolation,
+      sealed,
       total: {
         isolation: sumFigure({ parts: isolation, unitSuffix: 'Ft', unit: 'ft', decimals: 1 }),
+        sealed: sumFigure({ parts: sealed, unitSuffix: 'Ft', unit: 'ft', decimals: 1 }),
         dowels: counted('bars', ['dowelled']),
         ties: counted('bars', ['tied']),
         holes: counted('holes', ['dowelled', 'tied']),
@@ -262,6 +268,21 @@ function stillApart(slab: EdgeSlab, said: readonly MadeJoint[], shape: Along) {
     houseFt: num(shape['along-house']) - joinedFt('house'),
     staysFt: num(shape['along-stays']) - joinedFt('stays'),
   };
+}
+
+function sealedFigure({ id, joints }: EdgeSlab, jointsFt: Figure, isolationFt: Figure): Figure {
+  const share = joints.sealed ? 1 : 0;
+  return figure({
+    value: share * (num(jointsFt) + num(isolationFt)),
+    unit: 'ft',
+    decimals: 1,
+    formula: 'sealedShare * (jointsFt + isolationFt)',
+    inputs: {
+      sealedShare: given(`build.slabs.${id}.joints.sealed`, share, 'ratio'),
+      jointsFt,
+      isolationFt,
+    },
+  });
 }
 
 type Along = { readonly 'along-house': Figure; readonly 'along-stays': Figure };

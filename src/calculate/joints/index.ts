@@ -20,7 +20,7 @@ export type { Panel, SlabJoints } from './slab-joints.ts';
 export type JointsResult = TopicResult<
   {
     readonly slabs: Readonly<Record<string, SlabJoints>>;
-    readonly total: Readonly<Record<'length' | 'sawn' | 'isolation' | 'sealed', Figure>>;
+    readonly total: Readonly<Record<'length' | 'sawn', Figure>>;
   },
   {
     /** On the surface, in the order of their numbers. */
@@ -32,7 +32,7 @@ export type JointsResult = TopicResult<
 
 /**
  * Contraction joints of every slab: how far apart they may be, where they are, the panels between them, and
- * their depth; and the isolation joint along the house and along concrete that stays.
+ * their depth.
  */
 export function calcJoints(input: {
   readonly slabs: Readonly<Record<string, JointedSlab>>;
@@ -62,7 +62,7 @@ export function calcJoints(input: {
       });
     }
   }
-  const totalOf = (key: 'length' | 'sawn' | 'isolation' | 'sealed') =>
+  const totalOf = (key: 'length' | 'sawn') =>
     sumFigure({ parts: pick(figures, key), unitSuffix: 'Ft', unit: 'ft', decimals: 1 });
   return {
     figures: {
@@ -70,8 +70,6 @@ export function calcJoints(input: {
       total: {
         length: totalOf('length'),
         sawn: totalOf('sawn'),
-        isolation: totalOf('isolation'),
-        sealed: totalOf('sealed'),
       },
     },
     data: { lines, panels },

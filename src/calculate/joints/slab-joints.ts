@@ -29,10 +29,8 @@ export type SlabJoints = BoxFigures & {
   readonly 'open-corners': Figure;
   readonly depth: Figure;
   readonly length: Figure;
-  readonly isolation: Figure;
-  /** Of this slab that is sawn, and that gets a sealant [ft]. */
+  /** Of this slab that is sawn [ft]. */
   readonly sawn: Figure;
-  readonly sealed: Figure;
   /** The layout without the joints of the job's own, where it has some. */
   readonly proposed?: Worst & { readonly length: Figure };
 };
@@ -63,7 +61,6 @@ export function slabJoints(
   laid: { readonly outline: Outline; readonly placing: Placing },
   mix: JointMix,
 ): { readonly figures: SlabJoints } & LaidJoints {
-  const path = `build.slabs.${slab.id}.joints`;
   const walkWidth = walkWidthFigure(slab, shape);
   const limit = spacingFigure(slab, walkWidth, mix);
   const { base } = slab.shape;
@@ -75,7 +72,6 @@ export function slabJoints(
   const proposed =
     own.length === 0 ? null : layJoints({ outline, own: [], across, limitIn, propose: 'rest' });
   const length = lengthFigure(lines, limit);
-  const isolation = isolationFigure(shape);
   const useless = uselessLines(outline, own);
   return {
     figures: {
@@ -85,9 +81,7 @@ export function slabJoints(
       ...worstFigures(panels, limit),
       depth: depthFigure(slab),
       length,
-      isolation,
-      sawn: partFigure('lengthFt', [length], slab.joints.cut !== 'tooled', `${path}.cut`),
-      sealed: partFigure('sealedFt', [length, isolation], slab.joints.sealed, `${path}.sealed`),
+      sawn: sawnFigure(length, slab),
       ...(proposed === null
         ? {}
         : {
@@ -202,27 +196,15 @@ function lengthFigure(lines: readonly Line[], limitIn: Figure): Figure {
   });
 }
 
-function isolationFigure(shape: ShapeFigures): Figure {
+/** All joints, or none where they are tooled. */
+function sawnFigure(lengthFt: Figure, { id, joints }: JointedSlab): Figure {
+  const share = joints.cut === 'tooled' ? 0 : 1;
   return figure({
-    value: num(shape['along-house']) + num(shape['along-stays']),
+    value: share * num(lengthFt),
     unit: 'ft',
     decimals: 1,
-    formula: 'alongHouseFt + alongStaysFt',
-    inputs: { alongHouseFt: shape['along-house'], alongStaysFt: shape['along-stays'] },
-    source: 'NRMCA CIP 6: isolation joints at walls, steps and slabs that are there (seen)',
-  });
-}
-
-/** All of some lengths where something is done to them, else none of them. */
-function partFigure(name: string, parts: readonly Figure[], isDone: boolean, path: string): Figure {
-  const inputs = Object.fromEntries(parts.map((part, index) => [`${name}${index + 1}`, part]));
-  const share = given(path, isDone ? 1 : 0, 'ratio');
-  return figure({
-    value: isDone ? parts.reduce((sum, part) => sum + num(part), 0) : 0,
-    unit: 'ft',
-    decimals: 1,
-    formula: `doneShare * (${Object.keys(inputs).join(' + ')})`,
-    inputs: { doneShare: share, ...inputs },
+    formula: 'sawnShare * lengthFt',
+    inputs: { sawnShare: given(`build.slabs.${id}.joints.cut`, share, 'ratio'), lengthFt },
   });
 }
 

@@ -47,7 +47,7 @@ export function jointsTable({ job, results, show, words }: Made): TableView {
 function cutNotes({ job, results, show, words }: Made): string {
   const say = words.workOrder.joints;
   const cuts = [...new Set(Object.values(job.build.slabs).map(({ joints }) => joints.cut))];
-  const sealedFt = num(results.joints.figures.total.sealed);
+  const sealedFt = num(results.edges.figures.total.sealed);
   return [
     ...cuts.map((cut) => say.when[cut]),
     ...(sealedFt > 0 ? [say.sealed(show.run(sealedFt))] : []),

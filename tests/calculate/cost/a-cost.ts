@@ -98,6 +98,7 @@ type JoinedBy = Input['edges']['total'];
 export function joinedBy(changed: Partial<JoinedBy> = {}): JoinedBy {
   return {
     isolation: fig(0, 'ft'),
+    sealed: fig(0, 'ft'),
     dowels: fig(0, 'each'),
     ties: fig(0, 'each'),
     holes: fig(0, 'each'),
@@ -140,7 +141,6 @@ export function aCostInput(changed: Partial<Input> = {}): Input {
       total: steelBought({ sheets: fig(9, 'each'), chairs: fig(100, 'each') }),
     },
     concrete: { truck: { cost: fig(usd('1850.00'), '$') }, bags: { count: fig(450, 'each') } },
-    joints: { total: { sealed: fig(0, 'ft') } },
     edges: { total: joinedBy({ isolation: fig(18, 'ft') }) },
     supply: 'truck',
     production: production(),

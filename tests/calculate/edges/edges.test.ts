@@ -4,6 +4,7 @@ import { barsAlong, calcEdges, jointSteel } from '../../../src/calculate/edges/i
 import { num } from '../../../src/calculate/figure.ts';
 import type { EdgeJoint, Slab } from '../../../src/calculate/job.ts';
 import { calcOutline } from '../../../src/calculate/outline/index.ts';
+import { fig } from '../crew/a-plan.ts';
 import { testExpressions } from '../evaluate.ts';
 import { aSlab, asTaped, at, byId, propertyRuns, rectangle, TAPE_LIMITS, tapedIn } from '../slabs.ts';
 
@@ -11,7 +12,9 @@ function edges(...slabs: readonly Slab[]) {
   const outline = calcOutline({ slabs: byId(...slabs), existing: {}, limits: TAPE_LIMITS });
   expect(outline.problems).toEqual([]);
   const { slabs: outlines, edges: numbered } = outline.data;
-  return calcEdges({ slabs: byId(...slabs), shapes: outline.figures, outlines, edges: numbered });
+  // Each slab has 30 ft of joints within.
+  const joints = Object.fromEntries(slabs.map(({ id }) => [id, { length: fig(30, 'ft') }]));
+  return calcEdges({ slabs: byId(...slabs), shapes: outline.figures, outlines, edges: numbered, joints });
 }
 
 function joint(edge: number, how: EdgeJoint['how'], changed: Partial<EdgeJoint> = {}): EdgeJoint {
@@ -61,6 +64,19 @@ describe('calcEdges', () => {
     expect(num(made.figures.total.holes)).toBe(18);
     // House 18 ft and, instead of old concrete, the 40 ft that are asked for.
     expect(num(made.figures.total.isolation)).toBeCloseTo(18 + 40, 9);
+  });
+
+  // The strip at old concrete has no sealant where dowels stand instead of it.
+  test('regression: sealed are the joints and the soft strips that there are', () => {
+    const sealed = (...edgeJoints: readonly EdgeJoint[]) => {
+      const slab = aSlab({ shape, thicknessIn: 6, edgeJoints });
+      const made = edges({ ...slab, joints: { ...slab.joints, sealed: true } });
+      return num(made.figures.total.sealed);
+    };
+    expect(sealed()).toBeCloseTo(30 + 36, 9);
+    expect(sealed(joint(2, 'dowelled'))).toBeCloseTo(30 + 18, 9);
+    expect(sealed(joint(3, 'isolated'))).toBeCloseTo(30 + 36 + 40, 9);
+    expect(num(edges(aSlab({ shape })).figures.total.sealed)).toBe(0);
   });
 
   test('an edge is what is left of it between rounded corners', () => {

@@ -47,9 +47,7 @@ describe('calcJoints', () => {
       'open-corners': 0,
       depth: 1,
       length: 3 * 18 + 40,
-      isolation: 18,
       sawn: 94,
-      sealed: 0,
     });
     const near = (line: Line) =>
       Object.fromEntries(
@@ -101,7 +99,7 @@ describe('calcJoints', () => {
 
   test('totals are the sums of the slabs', () => {
     expect(num(result.figures.total.length)).toBe(94 + 20 + (3 * 10 + 20));
-    expect(num(result.figures.total.isolation)).toBe(18);
+    expect(num(result.figures.total.sawn)).toBe(94 + 20 + (3 * 10 + 20));
   });
 
   test('no slabs, no joints', () => {
