@@ -3,7 +3,6 @@ export const pourDay = {
   heading: (date: string) => `Pour day: ${date}`,
   facts: {
     truck: 'First concrete',
-    trucks: 'Trucks come',
     putOff: 'Free to put off until',
     amount: 'Concrete',
     finishers: 'Hands to finish',

@@ -28,20 +28,6 @@ export function pourDayView(made: Made): WorkOrderView['pourDay'] {
   };
 }
 
-/** When the first concrete comes; where there are several trucks, when each of them. */
-function truckFact(
-  firstHr: number,
-  { results, words, time }: Pick<Made, 'results' | 'words'> & { readonly time: (atHr: number) => string },
-): FactView {
-  const say = words.pourDay.facts;
-  const { arrivals } = results.concrete.data;
-  if (arrivals.length < 2) return { label: say.truck, value: time(firstHr) };
-  return {
-    label: say.trucks,
-    value: arrivals.map(({ afterFirstHr }) => time(firstHr + afterFirstHr)).join(', '),
-  };
-}
-
 function facts({ job, results, show, words }: Made, { figures }: PourDay): readonly FactView[] {
   const say = words.pourDay.facts;
   const time = (atHr: number) => exactTime(atHr, job.unitSystem, words);
@@ -49,7 +35,7 @@ function facts({ job, results, show, words }: Made, { figures }: PourDay): reado
   const { setting, finishers } = figures;
   const noise = job.pour.noiseAllowed;
   return [
-    truckFact(num(figures.clock['first-truck']), { results, words, time }),
+    { label: say.truck, value: time(num(figures.clock['first-truck'])) },
     ...(putOff === undefined ? [] : [{ label: say.putOff, value: time(num(putOff)) }]),
     { label: say.amount, value: amount({ results, show, words }) },
     ...(finishers === undefined
