@@ -7,10 +7,15 @@ const POINTS = 'heights.points';
 
 /** What garage floors and the lines name that a surface bends at: points that fit what is said of them. */
 export function checkSurfaceLines(finder: Finder): void {
+  const floors = new Set<string>();
   for (const id of childrenOf(GARAGES, finder.origins)) {
     checkId(finder, `${GARAGES}.${id}.slab`, { thing: 'slab', below: 'build.slabs' });
-    for (const { path, kind } of pointsOf(finder, `${GARAGES}.${id}.points`))
+    const points = pointsOf(finder, `${GARAGES}.${id}.points`);
+    for (const { path, point, kind } of points) {
       if (kind === 'finish' || kind === 'existing') finder.add(path, 'floor-not-fixed', { kind });
+      if (point !== null && floors.has(point)) finder.add(path, 'floor-of-two', { id: point });
+    }
+    for (const { point } of points) if (point !== null) floors.add(point);
   }
   for (const number of childrenOf(BENDS, finder.origins))
     for (const { path, kind } of pointsOf(finder, `${BENDS}.${number}`))
@@ -21,10 +26,11 @@ export function checkSurfaceLines(finder: Finder): void {
 function pointsOf(
   finder: Finder,
   below: string,
-): readonly { readonly path: string; readonly kind: string | null }[] {
+): readonly { readonly path: string; readonly point: string | null; readonly kind: string | null }[] {
   checkIds(finder, below, { thing: 'level-point', below: POINTS, mayBeNone: true });
   return childrenOf(below, finder.origins).map((index) => {
     const path = `${below}.${index}`;
-    return { path, kind: textAt(`${POINTS}.${idAt(path, finder.origins)}.kind`, finder.origins) };
+    const point = idAt(path, finder.origins);
+    return { path, point, kind: textAt(`${POINTS}.${point}.kind`, finder.origins) };
   });
 }

@@ -169,6 +169,7 @@ export type ProblemParts = WithoutUnit &
     readonly 'public-point-not-fixed': { readonly kind: string };
     readonly 'slab-down-from-existing': Nothing;
     readonly 'floor-not-fixed': { readonly kind: string };
+    readonly 'floor-of-two': { readonly id: string };
     readonly 'bend-at-existing': Nothing;
     readonly 'same-point-twice': { readonly id: string };
     readonly 'panel-price-without-share': Nothing;
@@ -331,6 +332,14 @@ type CorePartsByCode = {
     readonly drop: string;
     readonly by: string;
     readonly slope: string;
+  };
+  readonly 'fall-against-climb': {
+    readonly first: string;
+    readonly second: string;
+    readonly run: string;
+    readonly stated: string;
+    readonly rise: string;
+    readonly by: string;
   };
   readonly 'bends-cross': { readonly first: string; readonly second: string };
   readonly 'lid-off-slabs': { readonly slab: string; readonly by: string };

@@ -371,6 +371,8 @@ const texts: ProblemTexts = {
     'A new slab comes down from something fixed or from a finish height, not from what is there now. Name such a point.',
   'floor-not-fixed': ({ kind }) =>
     `A garage floor is nothing we move, and this point is kind: ${kind}. Write kind: fixed with the point, at the height it has.`,
+  'floor-of-two': ({ id }) =>
+    `"${id}" lies on another garage floor too, and the slab stays below it only once. Take it out of one of them.`,
   'bend-at-existing': () =>
     'A new surface bends between fixed points and finish heights, not at what is there now. Name such a point.',
   'same-point-twice': ({ id }) =>
@@ -536,6 +538,8 @@ const texts: ProblemTexts = {
     `This point lies ${by} off "${slab}", so the slab does not meet it. Check where it is, or name another slab.`,
   'fall-against-heights': ({ first, second, run, stated, drop, by, slope }) =>
     `From "${first}" to "${second}" this fall would go down ${stated} in ${run}, and their heights go down ${drop}: ${by} apart, and both are fixed. Write slope: ${slope} if they are right, level them once more, or call one of them finish.`,
+  'fall-against-climb': ({ first, second, run, stated, rise, by }) =>
+    `From "${first}" to "${second}" this fall would go down ${stated} in ${run}, and their heights go up ${rise}: ${by} apart, and both are fixed. Turn its direction, level them once more, or call one of them finish.`,
   'bends-cross': ({ first, second }) =>
     `Line ${first} and line ${second} of bends-along cross, and nothing says how high the surface is there. Give it a finish height where they cross, and lead both lines through it.`,
   'lid-off-slabs': ({ slab, by }) =>

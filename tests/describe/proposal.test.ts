@@ -64,3 +64,10 @@ test('of a slab that was taped on a slope the plan writes no radius, and the wor
     'Curved with radii of 2′ 0″, 1′ 0″, 1′ 6″.',
   );
 });
+
+test('how far the slab stays below the garage floor is told to the homeowner', () => {
+  const { items } = proposalOf('maple-court').areas;
+  expect(items.find(({ heading }) => heading === 'Garage floor')?.facts).toEqual([
+    { label: 'Where the new concrete meets it', value: 'it stays 3/8″ below the floor' },
+  ]);
+});

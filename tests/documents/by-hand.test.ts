@@ -284,6 +284,9 @@ describe('maple-court by hand: what comes', () => {
       // 90 min less 25 on the way are 65 min, in which 6.5 yd3 are placed; the first load, 6.25, takes 62.5.
       'concrete.delivery.most-per-load': 6.5,
       'concrete.delivery.spacing': 65 / 60,
+      // The second one, 6 yd3, comes 65 min after the first and takes an hour; the crew alone would be done in 2.03 h.
+      'concrete.delivery.last-empty': 125 / 60,
+      'pour-day.clock.placed-by': 8 + 125 / 60,
       // ACI 332-20, class RF3, deicers (quoted in a ready-mix association's advisory, seen).
       'concrete.strength-floor': 4500,
     });

@@ -4,10 +4,12 @@ import { formatFeetInches, formatInches, formatNumber } from '../../units/index.
 import type { GradePoint } from './points.ts';
 import type { SlabSurface } from './surfaces.ts';
 
-/** Fixed points nearer to one another along the fall say little of it [in]. */
+/** Fixed points nearer to one another along the fall say little of it: common practice, no source [in]. */
 const LEAST_RUN_IN = 36;
 /** What a tape, a rod and a rounded percent may miss together: common practice, no source [in]. */
 const MISS_IN = 1 / 2;
+/** What falls less is level or climbs: finer than a rod is read [in]. */
+const LEVEL_IN = 1 / 8;
 /** As much as the rule leaves to a stated fall [rise over run]. */
 const MISS_SLOPE = 1 / 96;
 
@@ -44,19 +46,20 @@ export function fallProblems({ slab, points }: SlabSurface): readonly CoreProble
     .toSorted((one, other) => other.missIn - one.missIn);
   if (worst === undefined) return [];
   const { high, low, runIn, statedIn, dropIn, missIn } = worst;
+  const path = `build.slabs.${slab.id}.fall`;
+  const parts = {
+    first: high.point.label,
+    second: low.point.label,
+    run: formatFeetInches(runIn, 8),
+    stated: formatInches(statedIn, 8),
+    by: formatInches(missIn, 8),
+  };
+  if (dropIn < LEVEL_IN)
+    return [
+      { code: 'fall-against-climb', path, parts: { ...parts, rise: formatInches(Math.max(0, -dropIn), 8) } },
+    ];
+  const left = `${formatNumber((100 * dropIn) / runIn, 1)} %`;
   return [
-    {
-      code: 'fall-against-heights',
-      path: `build.slabs.${slab.id}.fall`,
-      parts: {
-        first: high.point.label,
-        second: low.point.label,
-        run: formatFeetInches(runIn, 8),
-        stated: formatInches(statedIn, 8),
-        drop: formatInches(dropIn, 8),
-        by: formatInches(missIn, 8),
-        slope: `${formatNumber((100 * dropIn) / runIn, 1)} %`,
-      },
-    },
+    { code: 'fall-against-heights', path, parts: { ...parts, drop: formatInches(dropIn, 8), slope: left } },
   ];
 }

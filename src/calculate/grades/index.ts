@@ -123,7 +123,7 @@ export function calcGrades(input: GradesInput): GradesResult {
       allThings,
       heights,
       outlets: input.outlets ?? [],
-      keepDry: Object.values(input.keepDry ?? {}),
+      keepDry: input.keepDry ?? NOTHING_DRY,
     }),
   );
   const problems: CoreProblem[] = [...made.problems, ...old.problems, ...made.surfaces.flatMap(fallProblems)];
@@ -149,7 +149,7 @@ function gradedSlab(
     readonly allThings: readonly Outline[];
     readonly heights: Heights;
     readonly outlets: Outlets;
-    readonly keepDry: readonly KeptDry[];
+    readonly keepDry: KeptDryLines;
   },
 ): GradedSlab {
   const { outline } = made;
@@ -159,7 +159,7 @@ function gradedSlab(
   const placeFigures = Object.fromEntries(
     Object.entries(places).map(([name, at]) => [name, placeAt(made, parts, at)]),
   );
-  const slopes = slopesOf(made, ground);
+  const { slopes, towards } = waterOn(made, ground);
   return {
     ...made,
     places,
@@ -168,7 +168,7 @@ function gradedSlab(
     strings,
     figures: {
       ...slopes.figures,
-      ...(ground.keepDry.length === 0 ? {} : { towards: towardsFigures(made, ground) }),
+      ...(towards === null ? {} : { towards }),
       places: placeFigures,
       ...(strings.length === 0
         ? {}
@@ -184,33 +184,46 @@ function gradedSlab(
   };
 }
 
-type Slopes = ReturnType<typeof slopeFigures>;
-const slopesByOutline = new WeakMap<
+type KeptDryLines = Job['tieIns']['keepDry'];
+const NOTHING_DRY: KeptDryLines = {};
+
+type Water = {
+  readonly slopes: ReturnType<typeof slopeFigures>;
+  /** Null where no line is kept dry. */
+  readonly towards: Readonly<Record<string, Figure>> | null;
+};
+const waterByOutline = new WeakMap<
   Outline,
-  { readonly slab: Slab; readonly heights: Heights; readonly slopes: Slopes }
+  { readonly slab: Slab; readonly heights: Heights; readonly keepDry: KeptDryLines; readonly water: Water }
 >();
 
 /**
  * Where water goes on a slab takes longest of all, and nothing of it follows from what lies below: scenarios
  * that leave a slab and the heights as they are find it made.
  */
-function slopesOf(
+function waterOn(
   made: SlabSurface,
-  { heights, outlets }: { readonly heights: Heights; readonly outlets: Outlets },
-): Slopes {
-  const known = slopesByOutline.get(made.outline);
-  if (known?.slab === made.slab && known.heights === heights) return known.slopes;
-  const slopes = slopeFigures(made, outlets);
-  slopesByOutline.set(made.outline, { slab: made.slab, heights, slopes });
-  return slopes;
+  ground: { readonly heights: Heights; readonly outlets: Outlets; readonly keepDry: KeptDryLines },
+): Water {
+  const { heights, outlets, keepDry } = ground;
+  const known = waterByOutline.get(made.outline);
+  if (known?.slab === made.slab && known.heights === heights && known.keepDry === keepDry) return known.water;
+  const lines = Object.values(keepDry);
+  const water = {
+    slopes: slopeFigures(made, outlets),
+    towards: lines.length === 0 ? null : towardsFigures(made, lines, outlets),
+  };
+  waterByOutline.set(made.outline, { slab: made.slab, heights, keepDry, water });
+  return water;
 }
 
 function towardsFigures(
   { surface, outline, points }: SlabSurface,
-  { keepDry, outlets }: { readonly keepDry: readonly KeptDry[]; readonly outlets: Outlets },
+  lines: readonly KeptDry[],
+  outlets: Outlets,
 ): Readonly<Record<string, Figure>> {
   return Object.fromEntries(
-    keepDry.map(({ id, along }) => [
+    lines.map(({ id, along }) => [
       id,
       figure({
         value: shareTowards(along, surface, outline, outlets),

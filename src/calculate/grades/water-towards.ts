@@ -3,6 +3,7 @@ import {
   chordsOf,
   containsPoint,
   fallOf,
+  type Line,
   type Outline,
   type Point,
   planeAt,
@@ -36,15 +37,22 @@ export function shareTowards(
 ): number {
   const stepIn = stepOf(outline);
   const places = placesOn(outline, stepIn);
-  const walls = outline.rings.flatMap((ring) =>
-    chordsOf(ring)
-      .filter(({ edgeNumber }) => ring[edgeNumber - 1]?.edge === 'house')
-      .map(({ from, to }) => [from, to]),
+  const edges = outline.rings.flatMap((ring) =>
+    chordsOf(ring).map(({ from, to, edgeNumber }) => ({
+      line: lineOf(from, to),
+      isWall: ring[edgeNumber - 1]?.edge === 'house',
+    })),
   );
+  const slab = { surface, outline, edges: edges.map((edge) => edge.line), stepIn };
+  const asked = linesOf(line);
+  const stops = [
+    ...outlets.flatMap(linesOf),
+    ...edges.filter(({ isWall }) => isWall).map((edge) => edge.line),
+  ];
   const reaches = (from: Point) => {
-    for (const stretch of wayDown(from, surface, outline, stepIn)) {
-      const metIn = firstMetIn([line], stretch);
-      const stoppedIn = firstMetIn([...outlets, ...walls], stretch);
+    for (const stretch of wayDown(from, slab)) {
+      const metIn = firstMetIn(asked, stretch);
+      const stoppedIn = firstMetIn(stops, stretch);
       if (metIn < Infinity && metIn <= stoppedIn) return true;
       if (stoppedIn < Infinity) return false;
     }
@@ -56,7 +64,16 @@ export function shareTowards(
 type Stretch = { readonly from: Point; readonly to: Point };
 
 /** The way of the water from a place, in steps and in the end straight on; it ends where nothing falls any more. */
-function* wayDown(start: Point, surface: Surface, outline: Outline, stepIn: number): Generator<Stretch> {
+function* wayDown(
+  start: Point,
+  slab: {
+    readonly surface: Surface;
+    readonly outline: Outline;
+    readonly edges: readonly Line[];
+    readonly stepIn: number;
+  },
+): Generator<Stretch> {
+  const { surface, outline, edges, stepIn } = slab;
   let from = start;
   const { minXIn, maxXIn, minYIn, maxYIn } = boundsOf(outline);
   const mostSteps = Math.ceil((4 * (maxXIn - minXIn + maxYIn - minYIn)) / stepIn);
@@ -69,7 +86,8 @@ function* wayDown(start: Point, surface: Surface, outline: Outline, stepIn: numb
     });
     const to = ahead(stepIn);
     if (!containsPoint(outline, to)) {
-      yield { from, to: ahead(stepIn + REACH_IN) };
+      const edgeIn = firstMetIn(edges, { from, to });
+      yield { from, to: ahead(Math.min(edgeIn, stepIn) + REACH_IN) };
       return;
     }
     yield { from, to };
@@ -77,16 +95,20 @@ function* wayDown(start: Point, surface: Surface, outline: Outline, stepIn: numb
   }
 }
 
+function lineOf(from: Point, to: Point): Line {
+  return { fromXIn: from.xIn, fromYIn: from.yIn, toXIn: to.xIn, toYIn: to.yIn };
+}
+
+function linesOf(places: readonly Point[]): readonly Line[] {
+  return places.slice(1).map((to, index) => lineOf(places[index] ?? to, to));
+}
+
 /** How far along a stretch the first of some lines is met [in]; Infinity where none is. */
-function firstMetIn(lines: Outlets, stretch: Stretch): number {
-  const crossings = lines.flatMap((line) =>
-    line.slice(1).map((to, index) => {
-      const from = line[index] ?? to;
-      const across = { fromXIn: from.xIn, fromYIn: from.yIn, toXIn: to.xIn, toYIn: to.yIn };
-      return segmentCrossingIn(stretch, across) ?? Infinity;
-    }),
+function firstMetIn(lines: readonly Line[], stretch: Stretch): number {
+  return lines.reduce(
+    (leastIn, line) => Math.min(leastIn, segmentCrossingIn(stretch, line) ?? Infinity),
+    Infinity,
   );
-  return Math.min(Infinity, ...crossings);
 }
 
 function stepOf(outline: Outline): number {

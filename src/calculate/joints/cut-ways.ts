@@ -24,9 +24,6 @@ export type Mark = { readonly at: Point; readonly alongRad: number };
 const ON_EDGE_IN = 1e-4;
 /** Directions of edges nearer than this are one [rad]. */
 const SAME_RAD = (3 * Math.PI) / 180;
-/** A corner between these begins a flare [rad]. */
-const FLARE_LEAST_RAD = (105 * Math.PI) / 180;
-const FLARE_MOST_RAD = (165 * Math.PI) / 180;
 /** Two directions are opposite to within 30 degrees. */
 const OPPOSITE_COS = -Math.sqrt(3) / 2;
 /** An edge of less than this share of the longer side of a panel gives no direction. */
@@ -55,7 +52,6 @@ export function cutWays(
       ...ruledCuts(shape, limitIn),
       ...fanCuts(shape),
       ...arcEndCuts(outline),
-      ...flareCuts(shape),
       ...evenCuts(shape, limitIn),
       ...squareToArcs(outline, limitIn),
     ],
@@ -155,24 +151,6 @@ function arcEndCuts(outline: Outline): readonly Cut[] {
     const cut = cutFrom(outline, edge.from, alongRad + Math.PI / 2);
     return cut === null ? [] : [cut];
   });
-}
-
-/** From each blunt corner square to the long straight edges: there a side begins to flare. */
-function flareCuts({ outline, box, corners }: PanelShape): readonly Cut[] {
-  const longIn = box.lengthIn * LEAST_EDGE_RATIO;
-  const edges = straightEdges(outline).filter(({ lengthIn }) => lengthIn >= longIn);
-  const directions = distinct(
-    edges.map(({ alongRad }) => alongRad + Math.PI / 2),
-    Math.PI,
-  );
-  return corners
-    .filter(({ insideRad }) => insideRad > FLARE_LEAST_RAD && insideRad < FLARE_MOST_RAD)
-    .flatMap(({ at }) =>
-      directions.flatMap((alongRad) => {
-        const cut = cutFrom(outline, at, alongRad) ?? cutFrom(outline, at, alongRad + Math.PI);
-        return cut === null ? [] : [cut];
-      }),
-    );
 }
 
 /** On in the same direction, and square to the edge. */

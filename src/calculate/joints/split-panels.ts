@@ -43,6 +43,8 @@ const MOST_PANELS = 4000;
  * Cuts panels until none asks for another cut: each time that with the lowest expected cost, the first
  * of those that cost the same. A panel that no cut would make better stays. Of a small panel that is no rectangle
  * the likeliest cuts are followed to their ends: what is left over decides there.
+ *
+ * @param looksAhead Whether cuts are followed; not again while one is.
  */
 export function splitPanels(start: Split, limitIn: number, looksAhead = true): Split {
   const done: PanelShape[] = [];
@@ -170,9 +172,8 @@ function ranked(
       cut.reduce((sum, path) => sum + pathCost(path, shape, near, limitIn), 0);
     found.push({ split, cost });
   }
-  return found.toSorted((one, other) =>
-    Math.abs(one.cost - other.cost) < NO_BETTER ? 0 : one.cost - other.cost,
-  );
+  const stepsOf = ({ cost }: (typeof found)[number]) => Math.round(cost / NO_BETTER);
+  return found.toSorted((one, other) => stepsOf(one) - stepsOf(other));
 }
 
 /** The same for the same cut from either end, to a hundredth of an inch. */

@@ -39,9 +39,11 @@ export function keptDryTable({ job, results, show, words }: Made): TableView | n
     say.caption,
     [start(say.line), start(say.kind), start(say.slab), end(say.share)],
     Object.values(job.tieIns.keepDry).flatMap(({ id, label, kind }) =>
-      Object.values(results.grades.data.slabs).map(({ slab, figures }) => {
-        const share = num(thingNamed(figures.towards ?? {}, id, 'line'));
-        return row(label, say.kinds[kind], slab.label, share === 0 ? say.none : show.percent(share));
+      Object.values(job.build.slabs).map((slab) => {
+        const share = results.grades.data.slabs[slab.id]?.figures.towards?.[id];
+        const told =
+          share === undefined ? say.unknown : num(share) === 0 ? say.none : show.percent(num(share));
+        return row(label, say.kinds[kind], slab.label, told);
       }),
     ),
   );

@@ -130,7 +130,7 @@ export const yardSection = lazily(() =>
     ),
   }).meta({
     description:
-      'Where machines come from that ride on the trailers of a job: those that break out, load or dig and say how they are tied down.',
+      'Where machines come from that ride on the trailers of a job: those that break out, load, dig or compact the base and say how they are tied down. What fits together rides together.',
   }),
 );
 

@@ -98,7 +98,7 @@ export const findings = {
     'drain-without-outlet': () => 'Nothing leads the water off that runs into this drain.',
     'drain-pipe-flat': () => 'The pipe of this drain falls less than a published code asks of its size.',
     'garage-lip-none': () =>
-      'The slab comes up level with the garage floor: water that drives against the door finds no step.',
+      'The slab comes up level with the garage floor or nearly so: water that drives against the door finds no step.',
     'garage-lip-high': () =>
       'The slab stays so far below the garage floor that wheels and feet meet an edge.',
     'garage-seal-on-joint': () => 'The seal of the door closes on the joint, and water gets in under it.',

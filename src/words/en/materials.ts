@@ -87,7 +87,7 @@ export const materials = {
     idle: (trucks: string) =>
       `Trucks that have no trip in the cheapest plan: ${trucks}. Name haul-by to be done sooner.`,
     swapped: (spared: string, waits: string) =>
-      `Drop the empty trailer, take the full one: that spares ${spared} each time; loads waited for all the same: ${waits}. Both trailers stand at the job before the first load.`,
+      `Swap trailers: ${spared} spared a load, but for ${waits}. All stand here before the first load.`,
     tarp: 'Tarp every load: nothing may spill, blow or fall from it (49 CFR 392.9 and 393.100, from memory).',
     rated: (truck: string, trailer: string, rating: string) =>
       `${truck} with ${trailer}: rated ${rating} together.`,
@@ -110,8 +110,8 @@ export const materials = {
     fee: 'Fee',
     total: 'Together',
     baseOnly: 'base alone',
-    toJob: (machines: string) => `Bring from the yard, tied down: ${machines}`,
-    toYard: (machines: string) => `Take back to the yard, tied down: ${machines}`,
+    toJob: (machines: string) => `From the yard: ${machines}`,
+    toYard: (machines: string) => `To the yard: ${machines}`,
     whenDone: 'When the work is done',
   },
   why: {

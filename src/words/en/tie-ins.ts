@@ -97,6 +97,7 @@ export const tieIns = {
     slab: 'Slab',
     share: 'Of its area runs there',
     none: 'nothing',
+    unknown: 'not known: no heights',
   },
   drains: {
     caption: 'Drains: the rim is the height of the surface there',

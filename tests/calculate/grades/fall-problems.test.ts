@@ -66,7 +66,43 @@ describe('a stated fall against fixed heights', () => {
 
   test('a direction that the fixed heights do not leave is one too', () => {
     // It falls over its width, and is said to fall over its length.
-    expect(problemsOf(9.6, { turned: true }).map(({ code }) => code)).toEqual(['fall-against-heights']);
+    expect(problemsOf(9.6, { turned: true }).map(({ code }) => code)).toEqual(['fall-against-climb']);
     expect(problemsOf(4.32, { turned: true, slab: { fall: { ...FALL, directionDeg: 0 } } })).toEqual([]);
+  });
+});
+
+test('exact: where the heights are level or climb no slope is offered', () => {
+  expect(problemsOf(0)).toMatchObject([
+    { code: 'fall-against-climb', parts: { stated: '9 5/8″', rise: '0″', by: '9 5/8″' } },
+  ]);
+  expect(problemsOf(-4)).toMatchObject([
+    { code: 'fall-against-climb', parts: { stated: '9 5/8″', rise: '4″', by: '13 5/8″' } },
+  ]);
+});
+
+describe('what says little of a fall is passed over', () => {
+  /** Two fixed points, and two far ones that are chosen. */
+  const codesOf = (one: readonly [number, number, number], other: readonly [number, number, number]) => {
+    const fixed = pointsAt({ one, other }, 'fixed', { kind: 'stays' });
+    const chosen = pointsAt({ far: [480, 0, 90.4], wide: [480, 216, 90.4] }, 'finish');
+    return graded({ slabs: [driveOf()], points: [...fixed, ...chosen] }).problems.map(({ code }) => code);
+  };
+
+  test('two points nearly side by side, whose difference is the cross fall', () => {
+    // 40 in along, 216 across: 0.8 in stated, 2 in read.
+    expect(codesOf([0, 0, 100], [40, 216, 98])).toEqual([]);
+    // As much with the same run, one behind the other.
+    expect(codesOf([0, 0, 100], [40, 10, 98])).toEqual(['fall-against-heights']);
+  });
+
+  test('two points less than 3 ft apart', () => {
+    expect(codesOf([0, 0, 100], [35, 0, 98])).toEqual([]);
+    expect(codesOf([0, 0, 100], [36, 0, 98])).toEqual(['fall-against-heights']);
+  });
+
+  test('a miss of up to half an inch', () => {
+    // 40 in are 0.8 in of fall; 1/96 of them are 0.42 in.
+    expect(codesOf([0, 0, 100], [40, 0, 98.71])).toEqual([]);
+    expect(codesOf([0, 0, 100], [40, 0, 98.69])).toEqual(['fall-against-heights']);
   });
 });

@@ -140,6 +140,8 @@ describe('a machine that rides on a trailer of the job', () => {
       ['to-yard', 'forks'],
     ]);
     expect(data.trips[0]?.startsHr).toBeCloseTo(7 + 0.65 + 0.25 + 0.65, 9);
+    // Back empty, then tied down.
+    expect(data.legs[1]?.times?.leavesHr).toBeCloseTo(7 + 0.65 + 0.25 + 0.2, 9);
     expect(num(figures.rides?.['to-job-2']?.hours ?? figures.total.hours)).toBeCloseTo(0.65 + 0.25, 9);
     expect(num(figures.rides?.['to-job-2']?.miles ?? figures.total.miles)).toBe(12);
     expect(wrongFormulas(figures)).toEqual([]);

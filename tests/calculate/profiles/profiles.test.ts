@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { num } from '../../../src/calculate/figure.ts';
-import type { Profile } from '../../../src/calculate/job.ts';
+import type { Profile, Slab } from '../../../src/calculate/job.ts';
 import { calcProfiles } from '../../../src/calculate/profiles/index.ts';
 import type { CrewText } from '../../../src/calculate/text.ts';
 import { testExpressions } from '../evaluate.ts';
@@ -10,30 +10,36 @@ import { aSlab, rectangle } from '../slabs.ts';
 const at = (xIn: number, yIn: number) => ({ xIn, yIn });
 
 /** A drive of 40 by 18 ft that falls 2 % for 10 ft and 1 % for 30 ft; its old one lies 1 in lower, level across. */
-const DRIVE = graded({
-  slabs: [aSlab({ shape: rectangle(480, 216, { at: at(0, 0) }) })],
-  existing: [oldAtOrigin()],
-  points: [
-    ...pointsAt({ a: [0, 0, 1200], b: [0, 216, 1200] }, 'fixed', { kind: 'stays' }),
-    ...pointsAt(
-      {
-        c: [120, 0, 1197.6],
-        d: [120, 216, 1197.6],
-        e: [480, 0, 1194],
-        f: [480, 216, 1194],
-      },
-      'finish',
-    ),
-    ...pointsAt({ g: [0, 0, 1199], h: [0, 216, 1199], i: [480, 0, 1193], j: [480, 216, 1193] }, 'existing', {
-      kind: 'existing',
-      id: 'old',
-    }),
-  ],
-}).data.slabs;
+const made = (use: Slab['use']) =>
+  graded({
+    slabs: [aSlab({ use, shape: rectangle(480, 216, { at: at(0, 0) }) })],
+    existing: [oldAtOrigin()],
+    points: [
+      ...pointsAt({ a: [0, 0, 1200], b: [0, 216, 1200] }, 'fixed', { kind: 'stays' }),
+      ...pointsAt(
+        {
+          c: [120, 0, 1197.6],
+          d: [120, 216, 1197.6],
+          e: [480, 0, 1194],
+          f: [480, 216, 1194],
+        },
+        'finish',
+      ),
+      ...pointsAt(
+        { g: [0, 0, 1199], h: [0, 216, 1199], i: [480, 0, 1193], j: [480, 216, 1193] },
+        'existing',
+        {
+          kind: 'existing',
+          id: 'old',
+        },
+      ),
+    ],
+  }).data.slabs;
+const DRIVE = made('driveway');
 
-function profileOf(along: readonly ReturnType<typeof at>[], beyond: Profile['beyond'] = []) {
+function profileOf(along: readonly ReturnType<typeof at>[], beyond: Profile['beyond'] = [], slabs = DRIVE) {
   const profile = { id: 'middle', label: 'Middle' as CrewText, along, beyond };
-  return calcProfiles({ profiles: { middle: profile }, graded: DRIVE });
+  return calcProfiles({ profiles: { middle: profile }, graded: slabs });
 }
 
 describe('a profile', () => {
@@ -102,6 +108,14 @@ describe('a profile', () => {
       expect(num(figures['point-2']!.sag!)).toBeCloseTo(0.15, 12);
       expect(num(figures['point-2']!.along)).toBe(num(last.along) + 124);
       expect(num(figures['point-2']!.height)).toBe(heightIn + 0.12);
+    });
+
+    test('where no cars drive, only how it goes on is told', () => {
+      const figures = profileOf(line, beyond([24, 1190], [60, 1192]), made('patio')).figures['middle'];
+      expect(Object.values(figures?.beyond ?? {}).map((one) => Object.keys(one))).toEqual([
+        ['along', 'height', 'slope'],
+        ['along', 'height', 'slope'],
+      ]);
     });
 
     testExpressions('beyond', profileOf(line, beyond([24, 1190], [60, 1192])).figures, 10);

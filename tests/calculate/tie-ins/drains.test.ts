@@ -113,6 +113,14 @@ describe('a drain', () => {
     expect(num(made(aDrain({ at: aside, rimIn: 99.9 }), hollow).slab!['stands-deep'])).toBeGreaterThan(1);
   });
 
+  test('it lies as low as it has to: a stated fall is not held against its rim', () => {
+    const fall = { slope: 5 / 480, towards: 'the house' as PublicText, directionDeg: 270 };
+    const low = aDrain({ rimIn: 93, pipe: null });
+    const graded = onSlab({ ...drive, fall }, pointsAt(TO_HOUSE, 'fixed', { kind: 'stays' }));
+    const tied = calcTieIns({ ...graded, tieIns: { ...NO_TIE_INS, drains: byId(low) } }).data.surface;
+    expect(calcGrades({ ...graded, existing: {}, tied }).problems).toEqual([]);
+  });
+
   const path = 'heights.drains.channel';
   test.each([
     [

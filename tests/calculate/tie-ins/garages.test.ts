@@ -60,6 +60,29 @@ describe('a garage floor', () => {
   testExpressions('garages', made({ garages: byId(GARAGE) }).tied.figures, 4);
 });
 
+test('regression: water is followed anew where other lines are kept dry', () => {
+  const graded = onSlab(drive, pointsAt(SPOTS, 'fixed', { kind: 'stays' }));
+  const keptDry = (xIn: number): Job['tieIns']['keepDry'] => ({
+    lot: {
+      id: 'lot',
+      label: 'Lot line' as PublicText,
+      kind: 'neighbor',
+      along: [
+        { xIn, yIn: -100 },
+        { xIn, yIn: 400 },
+      ],
+    },
+  });
+  // It falls along x: a line behind the garage gets nothing, one before the street nearly all.
+  const share = (xIn: number) =>
+    num(
+      calcGrades({ ...graded, existing: {}, keepDry: keptDry(xIn) }).figures.driveway!['drive']!.towards![
+        'lot'
+      ]!,
+    );
+  expect([share(-20), share(500)]).toEqual([0, 1]);
+});
+
 describe('lines that a surface bends along', () => {
   /*
    * A ridge from the middle of one end to the middle of the other, 4 in high, between edges at 0. Of the four corners
