@@ -8,7 +8,8 @@ import { calcHidden, type HiddenResult } from './hidden/index.ts';
 import type { Job, JointCut } from './job.ts';
 import { thingNamed } from './parts.ts';
 import { calcPourDay, type PourDayResult } from './pour-day/index.ts';
-import { newTopics } from './topics.ts';
+import { sameParts } from './same-parts.ts';
+import { newTopics, type Topics } from './topics.ts';
 import { calcWork, type Work } from './work.ts';
 
 /** Everything that follows from a job. */
@@ -37,8 +38,22 @@ export type CalculatedJob =
  * @param asked.why Whether other plans of trips are looked for too; they take longer than all the rest.
  * @returns `results: null` where an outline cannot be closed, so that nothing follows from it.
  */
-export function calculateJob(job: Job, asked: { readonly why: boolean } = { why: true }): CalculatedJob {
+export type CalculateJob = (job: Job, asked?: { readonly why: boolean }) => CalculatedJob;
+
+export const calculateJob: CalculateJob = (job, asked) => calculated(job, asked, newTopics());
+
+/** One `calculateJob` for versions of a job, each read anew: what did not change since is not calculated again. */
+export function aCalculator(): CalculateJob {
   const topics = newTopics();
+  const known = sameParts();
+  return (job, asked) => calculated(known(job), asked, topics);
+}
+
+function calculated(
+  job: Job,
+  asked: { readonly why: boolean } = { why: true },
+  topics: Topics,
+): CalculatedJob {
   const { work, problems } = calcWork(job, topics);
   if (work === null) return { results: null, problems };
 

@@ -1,17 +1,21 @@
+/** More than the hidden conditions of a job; what was asked for longest ago goes first. */
+const KEPT_RESULTS = 32;
+
 /**
- * A topic that remembers what it made of an input, for as long as the run lives.
+ * A topic that remembers what it made of its latest inputs.
  *
  * Inputs are compared part by part by identity: an edit makes new objects only along its path, so a
  * rerun computes anew what the edit reaches and takes the rest from here.
  */
 export function remember<I extends object, R>(topic: (input: I) => R): (input: I) => R {
-  const made: { readonly input: I; readonly result: R }[] = [];
+  type Made = { readonly input: I; readonly result: R };
+  // The latest first.
+  let made: readonly Made[] = [];
   return (input) => {
     const known = made.find((one) => hasSameParts(one.input, input));
-    if (known !== undefined) return known.result;
-    const result = topic(input);
-    made.push({ input, result });
-    return result;
+    const latest = known ?? { input, result: topic(input) };
+    made = [latest, ...made.filter((one) => one !== latest)].slice(0, KEPT_RESULTS);
+    return latest.result;
   };
 }
 

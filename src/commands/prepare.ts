@@ -1,5 +1,5 @@
 import { basename, join, relative, sep } from 'node:path';
-import { calculateJob, type JobResults } from '../calculate/index.ts';
+import { type CalculateJob, calculateJob, type JobResults } from '../calculate/index.ts';
 import type { Job } from '../calculate/job.ts';
 import { resolveJob } from '../model/index.ts';
 import { type LocatedProblem, locateProblem, type Origins } from '../problems/index.ts';
@@ -26,6 +26,8 @@ export function prepareJobs(asked: {
   readonly names: readonly string[];
   /** Whether other plans of trips are looked for too, which only the documents show; they are if not given. */
   readonly why?: boolean;
+  /** What calculates the job of that name, where it has been calculated before. */
+  readonly calculatorOf?: (id: string) => CalculateJob;
 }): Prepared {
   const jobsFolder = shownPath(asked.jobsDir);
   const listed = listJobs(jobsFolder, asked.names);
@@ -38,7 +40,8 @@ export function prepareJobs(asked: {
     const resolved = resolveJob(input, company, rules);
     problems.push(...resolved.problems);
     if (resolved.job === null) continue;
-    const calculated = calculateJob(resolved.job, { why: asked.why ?? true });
+    const calculate = asked.calculatorOf?.(id) ?? calculateJob;
+    const calculated = calculate(resolved.job, { why: asked.why ?? true });
     const where = { folder: input.folder, texts: problemsEn.texts };
     problems.push(...calculated.problems.map((problem) => locateProblem(problem, resolved.origins, where)));
     if (calculated.results !== null) {

@@ -4,6 +4,7 @@ import { createServer, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { aCalculator, type CalculateJob } from '../calculate/index.ts';
 import { renderSite } from '../render/index.ts';
 import { describeAll } from './describe-all.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
@@ -24,7 +25,9 @@ const SETTLE_MS = 120;
  * style changes. With a problem the last good pages stay and show it. Runs until it is stopped.
  */
 export async function serve(options: Options): Promise<ExitCode> {
-  let site = await rebuilt({ pages: new Map(), trouble: null }, options);
+  const calculatorOf = calculators();
+  const rebuild = (last: Site) => rebuilt(last, { ...options, calculatorOf });
+  let site = await rebuild({ pages: new Map(), trouble: null });
   // The problem is told by now; a folder that is not there cannot be watched.
   if (!existsSync(options.jobsDir)) return EXIT.problemsInInput;
   const listeners = new Set<ServerResponse>();
@@ -54,7 +57,7 @@ export async function serve(options: Options): Promise<ExitCode> {
     if (timer !== null) clearTimeout(timer);
     timer = setTimeout(() => {
       building = building.then(async () => {
-        site = await rebuilt(site, options);
+        site = await rebuild(site);
         for (const listener of listeners) listener.write('data: changed\n\n');
       });
     }, SETTLE_MS);
@@ -78,7 +81,17 @@ export async function serve(options: Options): Promise<ExitCode> {
   return EXIT.built;
 }
 
-async function rebuilt(last: Site, options: Options): Promise<Site> {
+/** One calculator a job, so that a change of one value is not a whole job to calculate. */
+function calculators(): (id: string) => CalculateJob {
+  const made = new Map<string, CalculateJob>();
+  return (id) => {
+    const one = made.get(id) ?? aCalculator();
+    made.set(id, one);
+    return one;
+  };
+}
+
+async function rebuilt(last: Site, options: Parameters<typeof prepareJobs>[0]): Promise<Site> {
   const startedMs = performance.now();
   const folder = await mkdtemp(join(tmpdir(), 'flatwork-pages-'));
   try {

@@ -1,5 +1,5 @@
 import { ringAreaSqIn } from './measure.ts';
-import type { EdgeKind, Outline, Point, Ring } from './outline.ts';
+import type { EdgeKind, Outline, Point, Ring, Vertex } from './outline.ts';
 import { vertexAt } from './outline.ts';
 
 /**
@@ -55,18 +55,27 @@ export function moveOutline(outline: Outline, by: { readonly dxIn: number; reado
 
 /** Turned about the origin, anticlockwise positive. */
 export function turnOutline(outline: Outline, turnDeg: number): Outline {
+  const turn = turnBy(turnDeg);
   return {
-    rings: outline.rings.map((ring) => ring.map((vertex) => ({ ...vertex, ...turnPoint(vertex, turnDeg) }))),
+    rings: outline.rings.map((ring) => ring.map((vertex) => turnedVertex(vertex, turn(vertex)))),
   };
 }
 
+function turnedVertex({ bulge, edge }: Vertex, { xIn, yIn }: Point): Vertex {
+  return { xIn, yIn, bulge, edge };
+}
+
 /** As `turnOutline`. */
-export function turnPoint({ xIn, yIn }: Point, turnDeg: number): Point {
+export function turnPoint(point: Point, turnDeg: number): Point {
+  return turnBy(turnDeg)(point);
+}
+
+function turnBy(turnDeg: number): (point: Point) => Point {
   const turnRad = (turnDeg * Math.PI) / 180;
   // The quarter turns exact, so that a square shape stays square.
   const cosine = turnDeg % 180 === 90 || turnDeg % 180 === -90 ? 0 : Math.cos(turnRad);
   const sine = turnDeg % 180 === 0 ? 0 : Math.sin(turnRad);
-  return { xIn: xIn * cosine - yIn * sine, yIn: xIn * sine + yIn * cosine };
+  return ({ xIn, yIn }) => ({ xIn: xIn * cosine - yIn * sine, yIn: xIn * sine + yIn * cosine });
 }
 
 /** The same shape run the other way round; corner 1 stays corner 1. */

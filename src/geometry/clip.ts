@@ -33,15 +33,15 @@ export function clipLineToOutline(line: Line, outline: Outline): Stretch[] {
 
   const hitsIn: number[] = [];
   for (const ring of outline.rings) {
-    for (const [index, vertex] of ring.entries()) {
-      hitsIn.push(...hitsOnEdge(vertex, vertexAt(ring, index + 1), from, along));
+    for (let index = 0; index < ring.length; index += 1) {
+      addHitsOnEdge(hitsIn, vertexAt(ring, index), vertexAt(ring, index + 1), from, along);
     }
   }
   hitsIn.sort((a, b) => a - b);
   const stretches: Stretch[] = [];
-  for (const [index, fromIn] of hitsIn.entries()) {
-    const toIn = hitsIn[index + 1];
-    if (toIn === undefined || toIn - fromIn < besideIn) continue;
+  for (let index = 0; index + 1 < hitsIn.length; index += 1) {
+    const [fromIn, toIn] = [hitsIn[index], hitsIn[index + 1]];
+    if (fromIn === undefined || toIn === undefined || toIn - fromIn < besideIn) continue;
     const middleIn = (fromIn + toIn) / 2;
     const beside = (offIn: number): Point => ({
       xIn: from.xIn + along.xIn * middleIn - along.yIn * offIn,
@@ -64,24 +64,28 @@ export function clipSegmentToOutline(line: Line, outline: Outline): Stretch[] {
     .filter(({ fromIn, toIn }) => toIn > fromIn);
 }
 
-/** Distances along the line at which it meets an edge; maybe some more, where nothing changes. */
-function hitsOnEdge(start: Vertex, end: Point, from: Point, along: Point): number[] {
+/** Adds the distances along the line at which it meets an edge; maybe some more, where nothing changes. */
+function addHitsOnEdge(hitsIn: number[], start: Vertex, end: Point, from: Point, along: Point): void {
   const offIn = (point: Point) => along.xIn * (point.yIn - from.yIn) - along.yIn * (point.xIn - from.xIn);
   const alongIn = (point: Point) => along.xIn * (point.xIn - from.xIn) + along.yIn * (point.yIn - from.yIn);
 
   if (start.bulge === 0) {
     const startOffIn = offIn(start);
     const endOffIn = offIn(end);
-    if (startOffIn === 0 && endOffIn === 0) return [alongIn(start), alongIn(end)];
-    if (startOffIn * endOffIn > 0) return [];
+    if (startOffIn * endOffIn > 0) return;
+    if (startOffIn === 0 && endOffIn === 0) {
+      hitsIn.push(alongIn(start), alongIn(end));
+      return;
+    }
     const share = startOffIn / (startOffIn - endOffIn);
-    return [alongIn(start) + share * (alongIn(end) - alongIn(start))];
+    hitsIn.push(alongIn(start) + share * (alongIn(end) - alongIn(start)));
+    return;
   }
 
   const arc = arcOf(start, end);
   const halfChordSqIn = arc.radiusIn ** 2 - offIn(arc.centre) ** 2;
-  if (!(halfChordSqIn >= 0)) return [];
+  if (!(halfChordSqIn >= 0)) return;
   const halfChordIn = Math.sqrt(halfChordSqIn);
   // The whole circle's hits: one beyond the arc's ends only splits a stretch, which is joined again.
-  return [alongIn(arc.centre) - halfChordIn, alongIn(arc.centre) + halfChordIn];
+  hitsIn.push(alongIn(arc.centre) - halfChordIn, alongIn(arc.centre) + halfChordIn);
 }

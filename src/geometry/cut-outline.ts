@@ -1,5 +1,5 @@
 import { arcOf, pointOnArc } from './arc.ts';
-import { containsPoint, distanceToOneEdgeIn, ringAreaSqIn } from './measure.ts';
+import { containsPoint, isOnEdge, ringAreaSqIn } from './measure.ts';
 import { distanceIn, type Outline, type Point, type Ring, type Vertex, vertexAt } from './outline.ts';
 import { directionsAt } from './ring-corners.ts';
 
@@ -111,8 +111,8 @@ function placeOn(rings: readonly Ring[], point: Point, towards: Point): OnRing |
   };
   let isCorner = false;
   for (const [ringIndex, ring] of rings.entries()) {
-    for (const [index, vertex] of ring.entries()) {
-      if (distanceIn(vertex, point) > ON_EDGE_IN) continue;
+    for (let index = 0; index < ring.length; index += 1) {
+      if (distanceIn(vertexAt(ring, index), point) > ON_EDGE_IN) continue;
       isCorner = true;
       const { outRad, insideRad } = directionsAt(ring, index);
       offer({ ring: ringIndex, index, isBetween: false, share: 0 }, outRad, insideRad);
@@ -120,9 +120,9 @@ function placeOn(rings: readonly Ring[], point: Point, towards: Point): OnRing |
   }
   if (isCorner) return placed(best);
   for (const [ringIndex, ring] of rings.entries()) {
-    for (const [index, from] of ring.entries()) {
-      const to = vertexAt(ring, index + 1);
-      if (distanceToOneEdgeIn({ from, to }, point) > ON_EDGE_IN) continue;
+    for (let index = 0; index < ring.length; index += 1) {
+      const [from, to] = [vertexAt(ring, index), vertexAt(ring, index + 1)];
+      if (!isOnEdge({ from, to }, point, ON_EDGE_IN)) continue;
       const { share, alongRad } = alongEdge(from, to, point);
       offer({ ring: ringIndex, index, isBetween: true, share }, alongRad, Math.PI);
     }

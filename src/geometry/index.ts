@@ -46,6 +46,7 @@ export {
   distanceToEdgeIn,
   distanceToOneEdgeIn,
   edgeLengthsByKindIn,
+  isOnEdge,
   labelPointOf,
   outlineAreaSqIn,
   outlinePerimeterIn,

@@ -30,10 +30,11 @@ export function ringAreaSqIn(ring: Ring): number {
   const [origin] = ring;
   if (origin === undefined) return 0;
   let areaSqIn = 0;
-  for (const edge of edgesOf(ring)) {
+  for (let index = 0; index < ring.length; index += 1) {
+    const [from, to] = [vertexAt(ring, index), vertexAt(ring, index + 1)];
     // Taken about the first corner, so that a shape far from zero keeps its digits.
-    areaSqIn += crossSqIn(origin, edge.from, edge.to) / 2;
-    if (edge.from.bulge !== 0) areaSqIn += edgeSegmentAreaSqIn(edge);
+    areaSqIn += crossSqIn(origin, from, to) / 2;
+    if (from.bulge !== 0) areaSqIn += edgeSegmentAreaSqIn({ from, to });
   }
   return areaSqIn;
 }
@@ -246,6 +247,19 @@ export function distanceToOneEdgeIn({ from, to }: Pick<Edge, 'from' | 'to'>, poi
     ((point.xIn - from.xIn) * (to.xIn - from.xIn) + (point.yIn - from.yIn) * (to.yIn - from.yIn)) / lengthIn;
   if (alongIn < 0 || alongIn > lengthIn) return toEndsIn(from, to, point);
   return Math.abs(crossSqIn(from, to, point)) / lengthIn;
+}
+
+/** Whether a point is no farther from an edge than said. */
+export function isOnEdge(edge: Pick<Edge, 'from' | 'to'>, point: Point, withinIn: number): boolean {
+  const { from, to } = edge;
+  // Most edges are far away, which is told by less than a distance.
+  if (from.bulge === 0) {
+    if (point.xIn < from.xIn - withinIn && point.xIn < to.xIn - withinIn) return false;
+    if (point.xIn > from.xIn + withinIn && point.xIn > to.xIn + withinIn) return false;
+    if (point.yIn < from.yIn - withinIn && point.yIn < to.yIn - withinIn) return false;
+    if (point.yIn > from.yIn + withinIn && point.yIn > to.yIn + withinIn) return false;
+  }
+  return distanceToOneEdgeIn(edge, point) <= withinIn;
 }
 
 /** Distance of a point to a line from place to place [in]; of one place, to it; Infinity of none. */

@@ -28,7 +28,8 @@ export function edgesOf(ring: Ring): Edge[] {
 
 /** The vertex at an index that may run past either end of the ring. */
 export function vertexAt(ring: Ring, index: number): Vertex {
-  const vertex = ring[((index % ring.length) + ring.length) % ring.length];
+  const count = ring.length;
+  const vertex = ring[index >= 0 && index < count ? index : ((index % count) + count) % count];
   if (vertex === undefined) throw new RangeError('a ring needs at least one vertex');
   return vertex;
 }

@@ -41,7 +41,8 @@ export function ringCorners(outline: Outline, leastTurnRad: number): readonly Ri
     const corners: Omit<RingCorner, 'toNextIn'>[] = [];
     const startsIn: number[] = [];
     let alongIn = 0;
-    for (const [index, from] of ring.entries()) {
+    for (let index = 0; index < ring.length; index += 1) {
+      const from = vertexAt(ring, index);
       const { inRad, outRad, insideRad } = directionsAt(ring, index);
       if (Math.abs(insideRad - Math.PI) > leastTurnRad) {
         const at = { xIn: from.xIn, yIn: from.yIn };
@@ -50,9 +51,9 @@ export function ringCorners(outline: Outline, leastTurnRad: number): readonly Ri
       }
       alongIn += edgeLengthIn({ from, to: vertexAt(ring, index + 1) });
     }
-    return corners.map((corner, place) => ({
-      ...corner,
-      toNextIn: (startsIn[place + 1] ?? alongIn + (startsIn[0] ?? 0)) - (startsIn[place] ?? 0),
-    }));
+    return corners.map(({ at, ring: onRing, index, insideRad, inRad, outRad }, place) => {
+      const toNextIn = (startsIn[place + 1] ?? alongIn + (startsIn[0] ?? 0)) - (startsIn[place] ?? 0);
+      return { at, ring: onRing, index, insideRad, inRad, outRad, toNextIn };
+    });
   });
 }

@@ -164,7 +164,10 @@ function quotient(value: number, step: number): number {
 
 /** 15 digits, so that three steps of 0.1 are 0.3; and 0 instead of -0. */
 function multiple(count: number, step: number): number {
-  return Number((count * step).toPrecision(15)) + 0;
+  const product = count * step;
+  // A whole number has no digit too many.
+  if (Number.isInteger(product) && Math.abs(product) < 1e15) return product + 0;
+  return Number(product.toPrecision(15)) + 0;
 }
 
 function times(value: number, factor: Rational): number {

@@ -28,3 +28,19 @@ test('a function remembered by value runs once for alike inputs, and forgets the
   expect([double({ value: 3 }), double({ value: 2 }), double({ value: 1 })]).toEqual([6, 4, 2]);
   expect(runs).toBe(4);
 });
+
+test('a topic forgets the input that was asked for longest ago, and keeps what is asked for', () => {
+  let runs = 0;
+  const topic = remember((input: { value: number }) => {
+    runs += 1;
+    return { twice: input.value * 2 };
+  });
+  const first = topic({ value: 0 });
+  for (let value = 1; value <= 100; value += 1) {
+    expect(topic({ value }).twice).toBe(2 * value);
+    expect(topic({ value: 0 })).toBe(first);
+  }
+  expect(runs).toBe(101);
+  topic({ value: 1 });
+  expect(runs).toBe(102);
+});

@@ -52,13 +52,13 @@ describe('the full job', () => {
     const sections = trees.job as Record<string, Record<string, Tree>>;
     const { acknowledged: _, ...particulars } = sections['job'] ?? {};
     const job = { ...sections, job: particulars };
-    const there = bench.prepare({ company: changed, job });
-    const here = bench.prepare({
+    const there = bench.resolve({ company: changed, job });
+    const here = bench.resolve({
       company: trees.company,
       job: { ...job, company: changed },
     });
     expect(plain(here.job)).toEqual(plain(there.job));
-    expect(plain(here.job)).not.toEqual(plain(bench.prepare({ company: trees.company, job }).job));
+    expect(plain(here.job)).not.toEqual(plain(bench.resolve({ company: trees.company, job }).job));
   });
 
   test('is shown as renderOne shows it', async () => {

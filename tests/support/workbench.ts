@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { stringify } from 'yaml';
-import { calculateJob } from '../../src/calculate/index.ts';
+import { aCalculator, type CalculateJob } from '../../src/calculate/index.ts';
 import type { PreparedJob } from '../../src/commands/prepare.ts';
 import { showProblems } from '../../src/commands/show-problems.ts';
 import { resolveJob } from '../../src/model/index.ts';
@@ -11,6 +11,8 @@ import type { Tree, Trees } from './trees.ts';
 
 /** A folder outside the project where changed jobs are written and read as a user's would be. */
 export type Workbench = {
+  /** The job without its results. @throws As `prepare`. */
+  readonly resolve: (trees: Trees) => Pick<PreparedJob, 'job' | 'origins'>;
   /** @throws {Error} If the job has a problem; the message is the one a user reads. */
   readonly prepare: (trees: Trees) => PreparedJob;
   readonly remove: () => void;
@@ -19,10 +21,11 @@ export type Workbench = {
 /**
  * Every job gets the same place and every value its own line, so that two jobs which differ in a
  * value differ in nothing else, not even in the lines the calculation sheet names. What did not
- * change since the last job is not read again.
+ * change since the last job is not read or calculated again.
  */
-export function aWorkbench(id: string, asked: Parameters<typeof calculateJob>[1] = { why: true }): Workbench {
+export function aWorkbench(id: string, asked: Parameters<CalculateJob>[1] = { why: true }): Workbench {
   const root = mkdtempSync(join(tmpdir(), 'workbench-'));
+  const calculate = aCalculator();
   const rules = readRules();
   const readAt = <T>(folder: string, file: string, read: (folder: string) => T) => {
     mkdirSync(join(root, folder));
@@ -40,12 +43,17 @@ export function aWorkbench(id: string, asked: Parameters<typeof calculateJob>[1]
   };
   const companyOf = readAt('company', 'company.yaml', readCompany);
   const jobOf = readAt(id, 'job.yaml', readJob);
+  const resolve: Workbench['resolve'] = (trees) => {
+    const company = companyOf(trees.company);
+    const { job, origins, problems } = resolveJob(jobOf(trees.job), company, rules);
+    if (job === null) throw new Error(showProblems([...rules.problems, ...company.problems, ...problems]));
+    return { job, origins };
+  };
   return {
+    resolve,
     prepare: (trees) => {
-      const company = companyOf(trees.company);
-      const { job, origins, problems } = resolveJob(jobOf(trees.job), company, rules);
-      if (job === null) throw new Error(showProblems([...rules.problems, ...company.problems, ...problems]));
-      const { results, problems: found } = calculateJob(job, asked);
+      const { job, origins } = resolve(trees);
+      const { results, problems: found } = calculate(job, asked);
       if (results === null || found.length > 0) throw new Error(JSON.stringify(found));
       return { job, origins, results };
     },

@@ -2,9 +2,9 @@ import {
   arcOf,
   boundsOf,
   distanceIn,
-  distanceToOneEdgeIn,
   edgeLengthIn,
   edgesOf,
+  isOnEdge,
   type Outline,
   type Point,
   pointOnArc,
@@ -69,7 +69,7 @@ export function marksOn({ outline, corners }: PanelShape, marks: readonly Mark[]
       at.yIn > bounds.minYIn - ON_EDGE_IN &&
       at.yIn < bounds.maxYIn + ON_EDGE_IN;
     if (!isNear || corners.some((corner) => distanceIn(corner.at, at) < ON_EDGE_IN)) return false;
-    return edges.some((edge) => distanceToOneEdgeIn(edge, at) < ON_EDGE_IN);
+    return edges.some((edge) => isOnEdge(edge, at, ON_EDGE_IN));
   });
 }
 
@@ -155,9 +155,7 @@ function arcEndCuts(outline: Outline): readonly Cut[] {
 
 /** On in the same direction, and square to the edge. */
 function markCuts(outline: Outline, { at, alongRad }: Mark): readonly Cut[] {
-  const edge = outline.rings
-    .flatMap((ring) => edgesOf(ring))
-    .find((one) => distanceToOneEdgeIn(one, at) < ON_EDGE_IN);
+  const edge = outline.rings.flatMap((ring) => edgesOf(ring)).find((one) => isOnEdge(one, at, ON_EDGE_IN));
   if (edge === undefined) return [];
   const squareRad =
     edge.from.bulge === 0

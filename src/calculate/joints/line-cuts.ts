@@ -94,7 +94,13 @@ function crossed(outline: Outline, at: Point, directionRad: number): Crossed {
     const endsIn = [fromIn, ...breaksIn, toIn];
     return endsIn.slice(1).map((endIn, index) => ({ fromIn: endsIn[index] ?? fromIn, toIn: endIn }));
   });
-  const ringOn = (alongIn: number | undefined) => (alongIn === undefined ? 0 : ringAt(outline, on(alongIn)));
+  const known = new Map<number, number>();
+  const ringOn = (alongIn: number | undefined) => {
+    if (alongIn === undefined || outline.rings.length === 1) return 0;
+    const ring = known.get(alongIn) ?? ringAt(outline, on(alongIn));
+    known.set(alongIn, ring);
+    return ring;
+  };
   return {
     stretches,
     ends: ({ fromIn, toIn }) => [on(fromIn), on(toIn)],
@@ -105,7 +111,6 @@ function crossed(outline: Outline, at: Point, directionRad: number): Crossed {
 
 /** The ring a point of the edge lies on. */
 function ringAt({ rings }: Outline, point: Point): number {
-  if (rings.length === 1) return 0;
   let [nearest, nearestIn] = [0, Infinity];
   for (const [ringIndex, ring] of rings.entries()) {
     for (const [index, from] of ring.entries()) {

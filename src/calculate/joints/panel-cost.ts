@@ -42,30 +42,35 @@ export function panelCost(shape: PanelShape, limitIn: number): number {
   );
 }
 
-/** What it is likely to cost when it has been cut as far as it must be; the same as it is where it is done. */
-export function expectedCost(shape: PanelShape, limitIn: number): number {
+/**
+ * How many panels it is likely to become, and what they are likely to cost, when it has been cut as far as it must
+ * be; the same as it is where it is done.
+ */
+export function expected(
+  shape: PanelShape,
+  limitIn: number,
+): { readonly count: number; readonly cost: number } {
   const { lengthIn, widthIn } = shape.box;
   const { alongCount, acrossCount } = splitIntoPanels({ lengthIn, widthIn }, limitIn);
   const sides = { panelLengthIn: lengthIn / alongCount, panelWidthIn: widthIn / acrossCount };
-  const count = expectedCount(shape, limitIn);
-  return (
+  const count = countOf(shape, alongCount * acrossCount);
+  const cost =
     count +
     COST.cornerToCut * shape.reEntrant.length +
     COST.holeToCut * shape.holeCount +
     ratioCost(panelRatio(sides)) * Math.sqrt(count) +
-    shapeCost(shape)
-  );
+    shapeCost(shape);
+  return { count, cost };
 }
 
-/** How many panels it is likely to become: those of its box, fewer where it fills the box in part. */
-export function expectedCount(shape: PanelShape, limitIn: number): number {
+/** As many panels as its box, fewer where it fills the box in part. */
+function countOf(shape: PanelShape, ofBox: number): number {
+  if (ofBox === 1) return 1;
   const { lengthIn, widthIn } = shape.box;
-  const { alongCount, acrossCount } = splitIntoPanels({ lengthIn, widthIn }, limitIn);
-  if (alongCount * acrossCount === 1) return 1;
   const filled = Math.min(1, shape.areaSqIn / (lengthIn * widthIn));
   // What is left over of a box in steps makes no panel, but what a slanted side leaves makes small ones.
   const share = shape.reEntrant.length > 0 ? filled : Math.sqrt(filled);
-  return Math.max(1, alongCount * acrossCount * share);
+  return Math.max(1, ofBox * share);
 }
 
 /** Whether something of a panel asks for a cut. */

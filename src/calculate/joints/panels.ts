@@ -128,7 +128,10 @@ export function earlyEntryDepthIn(thicknessIn: number): number {
 }
 
 function requireAboveZero(values: Readonly<Record<string, number>>): void {
-  for (const [name, value] of Object.entries(values)) {
-    if (!(value > 0 && value < Infinity)) throw new RangeError(`${name} must be above 0, got ${value}`);
+  for (const name in values) {
+    const value = values[name];
+    if (!(value !== undefined && value > 0 && value < Infinity)) {
+      throw new RangeError(`${name} must be above 0, got ${value}`);
+    }
   }
 }

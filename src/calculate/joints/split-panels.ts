@@ -2,14 +2,15 @@ import {
   arcOf,
   cutOutline,
   distanceIn,
-  distanceToOneEdgeIn,
+  type Edge,
   edgesOf,
+  isOnEdge,
   type Outline,
   type Point,
 } from '../../geometry/index.ts';
 import { cutWays, type Mark, marksOn } from './cut-ways.ts';
 import type { Cut } from './line-cuts.ts';
-import { expectedCost, expectedCount, panelCost, wantsCut } from './panel-cost.ts';
+import { expected, panelCost, wantsCut } from './panel-cost.ts';
 import { isRectangle, type PanelShape, panelShape } from './panel-shape.ts';
 
 /** A straight piece of a joint, from one panel's edge to another's. */
@@ -114,33 +115,40 @@ function bestCut(
   looksAhead: boolean,
 ): Split | null {
   if (!wantsCut(shape, limitIn)) return null;
-  const near = marksOn(shape, marks);
-  const isSmall = looksAhead && !isRectangle(shape) && expectedCount(shape, limitIn) <= SMALL_COUNT;
-  for (const ways of cutWays(shape, near, limitIn)) {
-    const [best, ...others] = ranked(ways(), shape, near, limitIn);
+  const cutOn: CutOn = {
+    shape,
+    edges: shape.outline.rings.flatMap((ring) => edgesOf(ring)),
+    near: marksOn(shape, marks),
+    limitIn,
+  };
+  const isSmall = looksAhead && !isRectangle(shape) && expected(shape, limitIn).count <= SMALL_COUNT;
+  for (const ways of cutWays(shape, cutOn.near, limitIn)) {
+    const [best, ...others] = ranked(ways(), cutOn);
     if (best === undefined || best.cost >= panelCost(shape, limitIn)) continue;
     const likely = isSmall ? others.slice(0, LIKELY_COUNT - 1).map(({ split }) => split) : [];
-    return leastInTheEnd([best.split, ...likely], { shape, near, limitIn });
+    return leastInTheEnd([best.split, ...likely], cutOn);
   }
   return null;
 }
 
+/** A panel that is cut, and the joints that end on its edges. */
+type CutOn = {
+  readonly shape: PanelShape;
+  readonly edges: readonly Edge[];
+  readonly near: readonly Mark[];
+  readonly limitIn: number;
+};
+
 /** The first of those cuts after which all that follows costs least. */
-function leastInTheEnd(
-  splits: readonly [Split, ...Split[]],
-  {
-    shape,
-    near,
-    limitIn,
-  }: { readonly shape: PanelShape; readonly near: readonly Mark[]; readonly limitIn: number },
-): Split {
+function leastInTheEnd(splits: readonly [Split, ...Split[]], cutOn: CutOn): Split {
+  const { limitIn } = cutOn;
   const [first, ...others] = splits;
   if (others.length === 0) return first;
   const costOf = (split: Split) => {
     const { panels, pieces } = splitPanels(split, limitIn, false);
     return (
       panels.reduce((sum, panel) => sum + panelCost(panel, limitIn), 0) +
-      pieces.reduce((sum, { from, to }) => sum + pathCost([from, to], shape, near, limitIn), 0)
+      pieces.reduce((sum, { from, to }) => sum + pathCost([from, to], cutOn), 0)
     );
   };
   let best = { split: first, cost: costOf(first) };
@@ -154,10 +162,9 @@ function leastInTheEnd(
 /** Cheapest first, as far as can be told before the rest is cut; of those that cost the same the first. */
 function ranked(
   cuts: readonly Cut[],
-  shape: PanelShape,
-  near: readonly Mark[],
-  limitIn: number,
+  cutOn: CutOn,
 ): readonly { readonly split: Split; readonly cost: number }[] {
+  const { shape, limitIn } = cutOn;
   const tried = new Set<string>();
   const found: { readonly split: Split; readonly cost: number }[] = [];
   for (const cut of cuts) {
@@ -166,10 +173,12 @@ function ranked(
     tried.add(key);
     const split = cutPanel(shape.outline, cut);
     if (split === null) continue;
+    const likely = split.panels.map((panel) => expected(panel, limitIn));
     const cost =
-      split.panels.reduce((sum, panel) => sum + expectedCost(panel, limitIn), 0) +
-      COST.uneven * unevenness(split.panels, limitIn) +
-      cut.reduce((sum, path) => sum + pathCost(path, shape, near, limitIn), 0);
+      likely.reduce((sum, panel) => sum + panel.cost, 0) +
+      COST.uneven *
+        unevenness(split.panels.map(({ areaSqIn }, at) => areaSqIn / Math.round(likely[at]?.count ?? 1))) +
+      cut.reduce((sum, path) => sum + pathCost(path, cutOn), 0);
     found.push({ split, cost });
   }
   const stepsOf = ({ cost }: (typeof found)[number]) => Math.round(cost / NO_BETTER);
@@ -189,38 +198,30 @@ function keyOf(cut: Cut): string {
     .join(';');
 }
 
-/** How much the panels to come will differ in size, 0 where all are alike. */
-function unevenness(panels: readonly PanelShape[], limitIn: number): number {
-  const sizes = panels.map((panel) => panel.areaSqIn / Math.round(expectedCount(panel, limitIn)));
+/** How much sizes differ, 0 where all are alike. */
+function unevenness(sizes: readonly number[]): number {
   return 1 - Math.min(...sizes) / Math.max(...sizes);
 }
 
-function pathCost(
-  path: readonly Point[],
-  shape: PanelShape,
-  marks: readonly Mark[],
-  limitIn: number,
-): number {
+function pathCost(path: readonly Point[], cutOn: CutOn): number {
   const lengthIn = piecesOf(path).reduce((sumIn, { from, to }) => sumIn + distanceIn(from, to), 0);
   const ends = [
     [path[0], path[1]],
     [path.at(-1), path.at(-2)],
   ] as const;
   return ends.reduce(
-    (sum, [at, next]) =>
-      at === undefined || next === undefined ? sum : sum + endCost(at, next, shape, marks, limitIn),
-    (COST.length * lengthIn) / limitIn + COST.slantADegree * slantDeg(path, shape),
+    (sum, [at, next]) => (at === undefined || next === undefined ? sum : sum + endCost(at, next, cutOn)),
+    (COST.length * lengthIn) / cutOn.limitIn + COST.slantADegree * slantDeg(path, cutOn),
   );
 }
 
 /** How far a straight cut is from running along a long edge of the panel or square to one [deg]. */
-function slantDeg(path: readonly Point[], { outline, box }: PanelShape): number {
+function slantDeg(path: readonly Point[], { shape, edges }: CutOn): number {
   const [from, to] = path;
   if (from === undefined || to === undefined || path.length > 2) return 0;
   const lineRad = Math.atan2(to.yIn - from.yIn, to.xIn - from.xIn);
-  const offs = outline.rings
-    .flatMap((ring) => edgesOf(ring))
-    .filter((edge) => edge.from.bulge === 0 && distanceIn(edge.from, edge.to) > box.lengthIn / 3)
+  const offs = edges
+    .filter((edge) => edge.from.bulge === 0 && distanceIn(edge.from, edge.to) > shape.box.lengthIn / 3)
     .map((edge) => {
       const edgeRad = Math.atan2(edge.to.yIn - edge.from.yIn, edge.to.xIn - edge.from.xIn);
       const offRad = Math.abs(lineRad - edgeRad) % (Math.PI / 2);
@@ -229,16 +230,15 @@ function slantDeg(path: readonly Point[], { outline, box }: PanelShape): number 
   return offs.length === 0 ? 0 : Math.min(...offs);
 }
 
-function endCost(at: Point, next: Point, shape: PanelShape, marks: readonly Mark[], limitIn: number): number {
-  if (marks.some((mark) => distanceIn(mark.at, at) < ON_IN)) return COST.lined;
-  const edge = shape.outline.rings
-    .flatMap((ring) => edgesOf(ring))
-    .find((one) => distanceToOneEdgeIn(one, at) < ON_IN);
+function endCost(at: Point, next: Point, { shape, edges, near, limitIn }: CutOn): number {
+  if (near.some((mark) => distanceIn(mark.at, at) < ON_IN)) return COST.lined;
+  const edge = edges.find((one) => isOnEdge(one, at, ON_IN));
   if (edge === undefined) return 0;
   if (shape.corners.some((corner) => distanceIn(corner.at, at) < ON_IN)) return 0;
   const nearIn = Math.min(NEAR_IN, limitIn / 3);
-  const others = [...marks.map((mark) => mark.at), ...shape.corners.map((corner) => corner.at)];
-  const offIn = Math.min(nearIn, ...others.map((other) => distanceIn(other, at)));
+  let offIn = nearIn;
+  for (const other of near) offIn = Math.min(offIn, distanceIn(other.at, at));
+  for (const corner of shape.corners) offIn = Math.min(offIn, distanceIn(corner.at, at));
   const leanDeg = leanFrom(edge, at, next);
   const atArc = edge.from.bulge !== 0 && leanDeg > SQUARE_DEG ? COST.leanAtArc : 0;
   return COST.near * (1 - offIn / nearIn) + atArc + COST.leanADegree * leanDeg;
