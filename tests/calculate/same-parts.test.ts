@@ -105,3 +105,20 @@ test('a job read anew and changed has the results of one that is calculated alon
   expect(said(back)).toBe(said(resultsOf(calculateJob(read()))));
   expect(back.concrete).toBe(first.concrete);
 });
+
+test('where water goes is worked out anew for a public walk that is met another way', () => {
+  const before = jobNamed(preparedIn(DEMO_JOBS), 'maple-court').job;
+  const calculate = aCalculator();
+  const asked = { why: false };
+  const first = resultsOf(calculate(before, asked));
+  const { 'city-walk': walk } = before.tieIns.publicWalks;
+  if (walk === undefined) throw new RangeError('the demo has no public walk');
+  const job: Job = {
+    ...before,
+    tieIns: { ...before.tieIns, publicWalks: { 'city-walk': { ...walk, way: 'replace' } } },
+  };
+  const changed = resultsOf(calculate(job, asked));
+  const slopeOf = ({ grades }: JobResults) => Number(grades.figures.driveway?.['drive']?.slope.value);
+  expect(slopeOf(changed)).not.toBe(slopeOf(first));
+  expect(said(changed)).toBe(said(resultsOf(calculateJob(job, asked))));
+});

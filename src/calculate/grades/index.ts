@@ -121,9 +121,7 @@ export function calcGrades(input: GradesInput): GradesResult {
     gradedSlab(one, thingNamed(input.corners, one.slab.id, 'slab'), {
       old,
       allThings,
-      heights,
-      outlets: input.outlets ?? [],
-      keepDry: input.keepDry ?? NOTHING_DRY,
+      input,
     }),
   );
   const problems: CoreProblem[] = [...made.problems, ...old.problems, ...made.surfaces.flatMap(fallProblems)];
@@ -147,9 +145,7 @@ function gradedSlab(
   ground: {
     readonly old: OldGround;
     readonly allThings: readonly Outline[];
-    readonly heights: Heights;
-    readonly outlets: Outlets;
-    readonly keepDry: KeptDryLines;
+    readonly input: WaterInput;
   },
 ): GradedSlab {
   const { outline } = made;
@@ -159,7 +155,7 @@ function gradedSlab(
   const placeFigures = Object.fromEntries(
     Object.entries(places).map(([name, at]) => [name, placeAt(made, parts, at)]),
   );
-  const { slopes, towards } = waterOn(made, ground);
+  const { slopes, towards } = waterOn(made, ground.input);
   return {
     ...made,
     places,
@@ -192,29 +188,38 @@ type Water = {
   /** Null where no line is kept dry. */
   readonly towards: Readonly<Record<string, Figure>> | null;
 };
+/** What decides where water goes on a slab, besides the slab itself. */
+type WaterInput = Pick<GradesInput, 'heights' | 'points' | 'tied' | 'outlets' | 'keepDry'>;
 const waterByOutline = new WeakMap<
   Outline,
-  { readonly slab: Slab; readonly heights: Heights; readonly keepDry: KeptDryLines; readonly water: Water }
+  { readonly slab: Slab; readonly input: WaterInput; readonly water: Water }
 >();
 
 /**
  * Where water goes on a slab takes longest of all, and nothing of it follows from what lies below: scenarios
  * that leave a slab and the heights as they are find it made.
  */
-function waterOn(
-  made: SlabSurface,
-  ground: { readonly heights: Heights; readonly outlets: Outlets; readonly keepDry: KeptDryLines },
-): Water {
-  const { heights, outlets, keepDry } = ground;
+function waterOn(made: SlabSurface, input: WaterInput): Water {
   const known = waterByOutline.get(made.outline);
-  if (known?.slab === made.slab && known.heights === heights && known.keepDry === keepDry) return known.water;
+  if (known?.slab === made.slab && isSameWater(known.input, input)) return known.water;
+  const { outlets = [], keepDry = NOTHING_DRY } = input;
   const lines = Object.values(keepDry);
   const water = {
     slopes: slopeFigures(made, outlets),
     towards: lines.length === 0 ? null : towardsFigures(made, lines, outlets),
   };
-  waterByOutline.set(made.outline, { slab: made.slab, heights, keepDry, water });
+  waterByOutline.set(made.outline, { slab: made.slab, input, water });
   return water;
+}
+
+function isSameWater(one: WaterInput, other: WaterInput): boolean {
+  return (
+    one.heights === other.heights &&
+    one.points === other.points &&
+    one.tied === other.tied &&
+    one.outlets === other.outlets &&
+    one.keepDry === other.keepDry
+  );
 }
 
 function towardsFigures(
