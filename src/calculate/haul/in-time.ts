@@ -3,7 +3,7 @@ import { nextWorkdayOn } from '../../units/index.ts';
 import type { DumpPlace } from '../job.ts';
 import { thingNamed } from '../parts.ts';
 import type { DrivenTrip } from './driven.ts';
-import { type Plan, type PlanProblem, plainestPlan, planHr, quickestPlan } from './plan/index.ts';
+import { couldCarry, type Plan, type PlanProblem, plainestPlan, planHr, quickestPlan } from './plan/index.ts';
 import { type Trucks, tripTimes, type WorkingDay } from './schedule.ts';
 
 /** A second less than a plan takes, so that another one is found [h]. */
@@ -15,15 +15,7 @@ type InTime =
   /** Not even the quickest one is. */
   | { readonly kind: 'late'; readonly quickest: Plan; readonly lastOn: string };
 
-/**
- * The cheapest plan of those whose last trip is driven by a day. Where the plan that is cheapest of all
- * takes longer, the hours of the drivers are limited to those of the days there are, and where its trips
- * do not go into the days for all that, to fewer than it takes, until they do.
- *
- * @param made.lastOnOf The day of the last trip of a plan; null where it has none.
- * @param made.byOn     Null where nothing limits it.
- */
-export function planInTime(made: {
+type Made = {
   readonly problem: PlanProblem;
   readonly lastOnOf: (plan: Plan) => string | null;
   readonly byOn: string | null;
@@ -31,25 +23,48 @@ export function planInTime(made: {
   readonly availableHr: number;
   /** Of each, where each keeps a trailer of his own; null where there is one [h]. */
   readonly trailerHr: number | null;
-}): InTime {
+};
+
+/**
+ * The cheapest plan of those whose last trip is driven by a day. Where the plan that is cheapest of all
+ * takes longer, the hours of the drivers are limited to those of the days there are, and where its trips
+ * do not go into the days for all that, to fewer than it takes, until they do. Where none of these is in time
+ * and the quickest is, it is that one.
+ *
+ * @param made.lastOnOf The day of the last trip of a plan; null where it has none.
+ * @param made.byOn     Null where nothing limits it.
+ */
+export function planInTime(made: Made): InTime {
   const { problem, byOn } = made;
   const isLate = (plan: Plan) => byOn !== null && (made.lastOnOf(plan) ?? byOn) > byOn;
   const cheapest = plainestPlan(problem);
   if (cheapest === null || !isLate(cheapest)) return { kind: 'planned', problem, plan: cheapest };
 
-  const limited = { ...problem, mostTrailerHr: made.trailerHr };
-  const quickest = quickestPlan(limited) ?? quickestPlan(problem) ?? cheapest;
-  if (!isLate(quickest)) {
+  // Hours that are even over the trailers; where they cannot be, the day of the last trip decides alone.
+  const even = { ...problem, mostTrailerHr: made.trailerHr };
+  const limited = couldCarry(even) ? even : problem;
+  const quick = quickestPlan(problem) ?? cheapest;
+  const quickest =
+    limited === problem || !isLate(quick) ? quick : sooner(quick, quickestPlan(limited), made.lastOnOf);
+  if (isLate(quickest)) return { kind: 'late', quickest, lastOn: made.lastOnOf(quickest) ?? '' };
+
+  const leastHr = planHr(problem, quickest);
+  for (const within of new Set([limited, problem])) {
     let mostHr = made.availableHr;
-    while (mostHr >= planHr(problem, quickest)) {
-      const hurried = { ...limited, mostHr };
+    while (mostHr >= leastHr) {
+      const hurried = { ...within, mostHr };
       const plan = plainestPlan(hurried);
       if (plan === null) break;
       if (!isLate(plan)) return { kind: 'planned', problem: hurried, plan };
       mostHr = planHr(problem, plan) - LESS_HR;
     }
   }
-  return { kind: 'late', quickest, lastOn: made.lastOnOf(quickest) ?? '' };
+  return { kind: 'planned', problem: { ...problem, mostHr: leastHr }, plan: quickest };
+}
+
+/** The one whose last trip is on the earlier day; the first where that is the same. */
+function sooner(one: Plan, other: Plan | null, lastOnOf: Made['lastOnOf']): Plan {
+  return other !== null && (lastOnOf(other) ?? '') < (lastOnOf(one) ?? '') ? other : one;
 }
 
 type Days = {

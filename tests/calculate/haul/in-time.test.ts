@@ -1,5 +1,13 @@
+import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { aPlace, haul, LONG_BOX, rate } from './a-haul.ts';
+import { couldCarry, type PlanProblem } from '../../../src/calculate/haul/plan/index.ts';
+import { runCount } from '../../support/property-runs.ts';
+import { anExisting, aPlace, aTruck, haul, LONG_BOX, rate, rectangle, SHORT_BOX } from './a-haul.ts';
+
+/** Set PROPERTY_SEED to repeat a run. */
+const seed = Number(process.env['PROPERTY_SEED'] ?? Date.now() % 2 ** 31);
+const run = { seed, numRuns: runCount(200) };
+console.log(`haul in time: properties run with PROPERTY_SEED=${seed}`);
 
 /*
  * Three loads on a day of 8 h that starts at 7. To the far yard a trip takes 0.4 + 1.5 + 0.25 + 1.5 h,
@@ -8,6 +16,11 @@ import { aPlace, haul, LONG_BOX, rate } from './a-haul.ts';
 const FAR = aPlace({ id: 'far', driveHr: 1.5, fee: rate('10', 'load') });
 const NEAR = aPlace({ id: 'near', driveHr: 0.25, fee: rate('210', 'load') });
 const FIRST_ON = '2026-05-04';
+
+function planned({ data }: ReturnType<typeof haul>): PlanProblem {
+  if (data.planned === null) throw new RangeError('nothing is planned');
+  return data.planned.problem;
+}
 
 const placesOf = (result: ReturnType<typeof haul>) => result.data.loads.map(({ place }) => place).sort();
 
@@ -41,11 +54,41 @@ describe('days as a limit of the plan', () => {
     expect(first?.place).toBe('far');
   });
 
+  // Regression: the cheap place is as near as the dear one, but its gate lets one load a day in. All to the dear one
+  // takes as long by the hours and is in time; it was refused, since no plan takes fewer hours.
+  test('of plans that take the same hours one that is in time is found', () => {
+    const gate = { fromHr: 6, toHr: 10, lastLoadHr: 8.2 };
+    const cheap = aPlace({ id: 'cheap', driveHr: 0.5, fee: rate('10', 'load'), open: gate });
+    const dear = aPlace({ id: 'a-dear-one', driveHr: 0.5, fee: rate('90', 'load') });
+    const result = haul({ places: [cheap, dear], haulByOn: FIRST_ON });
+    expect(result.problems).toEqual([]);
+    expect(placesOf(result)).toEqual(['a-dear-one', 'a-dear-one', 'a-dear-one']);
+    expect(new Set(result.data.trips.map(({ on }) => on))).toEqual(new Set([FIRST_ON]));
+  });
+
   test('a second driver is in time where one is not', () => {
     const trailers = [LONG_BOX, { ...LONG_BOX, id: 'twin-box' }];
     const made = { places: [FAR], trailers, haulByOn: FIRST_ON };
     expect(haul(made).problems.map(({ code }) => code)).toEqual(['haul-not-in-time']);
     expect(haul({ ...made, driverCount: 2 }).problems).toEqual([]);
+  });
+
+  // 30 loads for two trailers, each of which has room for 15 at the most in the days there are.
+  test('two trailers that could not carry it all in their hours are told so, without looking at every plan', () => {
+    const trailers = [LONG_BOX, SHORT_BOX];
+    const made = {
+      existing: [anExisting({ shape: rectangle(250, 20) })],
+      places: [FAR, NEAR],
+      trailers,
+      towVehicle: aTruck({ towRatingLb: 7_000 }),
+      loadingHr: 3,
+      driverCount: 2,
+    };
+    const early = haul({ ...made, haulByOn: '2026-05-15' });
+    expect(early.problems.map(({ code }) => code)).toEqual(['haul-not-in-time']);
+    expect(couldCarry({ ...planned(early), mostTrailerHr: 96 })).toBe(false);
+    expect(couldCarry({ ...planned(early), mostTrailerHr: 960 })).toBe(true);
+    expect(couldCarry({ ...planned(early), mostTrailerHr: null })).toBe(true);
   });
 
   test('where no plan is in time the quickest one says by how much, and the gate how many a day', () => {
@@ -61,4 +104,40 @@ describe('days as a limit of the plan', () => {
     const gated = haul({ places: [aPlace({ ...FAR, open: shut })], haulByOn: '2026-05-05' });
     expect(gated.problems[0]?.parts).toMatchObject({ days: '2', lastOn: '2026-05-06', perDay: 'Yard 1' });
   });
+});
+
+/** A few loads, for one or two drivers with two trailers, by a day that may be too soon. */
+const someHaul = fc.record({
+  lengthFt: fc.integer({ min: 20, max: 60 }),
+  driverCount: fc.constantFrom(1, 2, 2),
+  days: fc.integer({ min: 0, max: 3 }),
+  driveHr: fc.constantFrom(0.25, 0.5, 0.9, 1.4),
+  loadingHr: fc.constantFrom(0.4, 1, 2),
+  otherFee: fc.constantFrom('60', '110', '180'),
+});
+
+test('invariant: what is refused as late is driven after its last day, even as quick as it can be', () => {
+  let refused = 0;
+  fc.assert(
+    fc.property(someHaul, ({ lengthFt, driverCount, days, driveHr, loadingHr, otherFee }) => {
+      const haulByOn = `2026-05-0${4 + days}`;
+      const { problems, data } = haul({
+        existing: [anExisting({ shape: rectangle(lengthFt, 20) })],
+        places: [
+          { ...FAR, driveHr },
+          { ...NEAR, fee: rate(otherFee, 'load') },
+        ],
+        trailers: [LONG_BOX, SHORT_BOX],
+        driverCount,
+        loadingHr,
+        haulByOn,
+      });
+      const late = problems.filter(({ code }) => code === 'haul-not-in-time');
+      refused += late.length;
+      for (const { parts } of late) expect(`${parts?.['lastOn']}` > haulByOn).toBe(true);
+      if (late.length === 0) expect(data.trips.every(({ on }) => on <= haulByOn)).toBe(true);
+    }),
+    run,
+  );
+  expect(refused).toBeGreaterThan(run.numRuns / 20);
 });

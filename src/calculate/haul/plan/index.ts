@@ -2,7 +2,7 @@ export { bestPlan } from './best-plan.ts';
 export { nextPlan } from './next-plan.ts';
 export { baseCapacityLb, emptyLoad } from './options.ts';
 export { plainestPlan } from './plainest-plan.ts';
-export { planHr, quickestPlan } from './plan-time.ts';
+export { couldCarry, planHr, quickestPlan } from './plan-time.ts';
 export type {
   Plan,
   PlanBase,

@@ -1,8 +1,11 @@
 import { bestPlan } from './best-plan.ts';
-import type { Plan, PlanProblem } from './problem.ts';
+import type { Plan, PlanProblem, PlanTrailer } from './problem.ts';
 import { totalsOf } from './totals.ts';
+import { outHr } from './working.ts';
 
 const SEC_PER_HR = 3600;
+/** A trip that fills the hours to the last second goes into them. */
+const NOISE = 1e-6;
 
 /** What the drivers take for a plan together, waiting included [h]. */
 export function planHr(problem: PlanProblem, plan: Plan): number {
@@ -27,4 +30,20 @@ export function quickestPlan(problem: PlanProblem): Plan | null {
     rates: { ...problem.rates, driverUsdPerHr: 1, truckUsdPerHr: 0, truckUsdPerMi: 0 },
     mostHr: null,
   });
+}
+
+/**
+ * Whether trailers full to the limit, each as often as its hours have room for the shortest trip, would carry all
+ * there is. Where they would not, no plan keeps the hours of a trailer, and none need be looked for.
+ */
+export function couldCarry(problem: PlanProblem): boolean {
+  const { trailers, streams, places, mostTrailerHr } = problem;
+  if (mostTrailerHr === null) return true;
+  const shortestHr = Math.min(...places.map((place) => outHr(problem, place, false)));
+  const tripCount = Math.floor(mostTrailerHr / shortestHr + NOISE);
+  const carries = (ofTrailer: (trailer: PlanTrailer) => number) =>
+    trailers.reduce((sum, trailer) => sum + tripCount * ofTrailer(trailer), 0) * (1 + NOISE);
+  const weightLb = streams.reduce((sumLb, stream) => sumLb + stream.weightLb, 0);
+  const looseCuYd = streams.reduce((sum, stream) => sum + stream.weightLb / stream.looseLbPerCuYd, 0);
+  return carries(({ payloadLb }) => payloadLb) >= weightLb && carries(({ boxCuYd }) => boxCuYd) >= looseCuYd;
 }
