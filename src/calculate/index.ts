@@ -1,13 +1,14 @@
 import type { CoreProblem } from '../problems/index.ts';
 import { type BaysResult, calcBays } from './bays/index.ts';
 import { applyEdits } from './edits.ts';
-import { type FigureTree, num, walkFigures } from './figure.ts';
+import { type Figure, type FigureTree, num, walkFigures } from './figure.ts';
 import { type CheckedFigures, calcChecks, evaluateRules, type Finding, ruleTags } from './findings/index.ts';
 import { calcTieDowns, type HaulWhyFigures, haulWhy, type TieDownFigures } from './haul/index.ts';
 import { calcHidden, type HiddenResult } from './hidden/index.ts';
 import type { Job, JointCut } from './job.ts';
 import { thingNamed } from './parts.ts';
 import { calcPourDay, type PourDayResult } from './pour-day/index.ts';
+import { calcPours, type PoursResult } from './pours/index.ts';
 import { sameParts } from './same-parts.ts';
 import { newTopics, type Topics } from './topics.ts';
 import { calcWork, type Work } from './work.ts';
@@ -18,6 +19,8 @@ export type JobResults = Work & {
   readonly bays: BaysResult;
   /** Null where nothing is placed. */
   readonly pourDay: PourDayResult | null;
+  /** Null where all of it is one pour. */
+  readonly pours: PoursResult | null;
   readonly findings: readonly Finding[];
   readonly checks: CheckedFigures;
   /** By machine that works here and says what it weighs. */
@@ -78,7 +81,7 @@ function calculated(
   const pourDay = calcPourDay({
     pour: job.pour,
     slabs: job.build.slabs,
-    cuts: cutsOf(job.build.slabs, work.joints.figures.slabs),
+    cutFt: cutLengths(job.build.slabs, work.joints.figures.slabs),
     rules: job.rules,
     freeCancelHr: work.concrete.data.supply === 'truck' ? job.company.suppliers.concrete.freeCancelHr : null,
     lastEmptyHr:
@@ -89,9 +92,10 @@ function calculated(
     tasks: work.crew.figures.tasks,
     days: work.crew.data.days,
   });
+  const pours = poursOf(job, work, pourDay);
   const { planned } = haul.data;
   const why = planned === null || !asked.why ? null : haulWhy(planned, job.company);
-  const figures = figuresByTopic({ ...work, hidden, bays, pourDay, checks, tieDowns, why });
+  const figures = figuresByTopic({ ...work, hidden, bays, pourDay, pours, checks, tieDowns, why });
   const rules = evaluateRules({
     rules: job.rules,
     figures,
@@ -104,18 +108,51 @@ function calculated(
     acknowledged: job.acknowledged,
   });
   return {
-    results: { ...work, hidden, bays, pourDay, checks, tieDowns, why, findings: rules.findings, figures },
+    results: {
+      ...work,
+      hidden,
+      bays,
+      pourDay,
+      pours,
+      checks,
+      tieDowns,
+      why,
+      findings: rules.findings,
+      figures,
+    },
     problems: [...problems, ...newIn(hidden.problems, problems), ...rules.problems],
   };
 }
 
-/** The ways in which joints are cut, of the slabs that have any. */
-function cutsOf(
+function poursOf(job: Job, work: Work, pourDay: PourDayResult | null): PoursResult | null {
+  const finish = work.crew.figures.tasks.finish;
+  const time = pourDay?.figures.finishers?.['time-to-finish'];
+  return calcPours({
+    outlines: work.outline.data.slabs,
+    joints: work.joints.data,
+    areas: work.outline.figures.slabs,
+    net: work.concrete.figures.slabs,
+    finishPeople: job.company.production.finish.people,
+    rules: job.rules,
+    inTime:
+      finish === undefined || time === undefined
+        ? null
+        : { timeToFinishHr: time, crewCount: job.plan.crew.length, finishLaborHr: finish['labor-hours'] },
+  });
+}
+
+/** The ways in which joints are cut, each with the lengths that are, by slab. */
+function cutLengths(
   slabs: Job['build']['slabs'],
   joints: Work['joints']['figures']['slabs'],
-): ReadonlySet<JointCut> {
-  const jointed = Object.values(slabs).filter(({ id }) => num(thingNamed(joints, id, 'slab').length) > 0);
-  return new Set(jointed.map((slab) => slab.joints.cut));
+): ReadonlyMap<JointCut, Readonly<Record<string, Figure>>> {
+  const lengths = new Map<JointCut, Record<string, Figure>>();
+  for (const slab of Object.values(slabs)) {
+    const { length } = thingNamed(joints, slab.id, 'slab');
+    const { cut } = slab.joints;
+    if (num(length) > 0) lengths.set(cut, { ...lengths.get(cut), [slab.id]: length });
+  }
+  return lengths;
 }
 
 /**
@@ -159,6 +196,7 @@ function figuresByTopic(
     strength: work.strength.figures,
     curing: work.curing.figures,
     ...(work.pourDay === null ? {} : { 'pour-day': work.pourDay.figures }),
+    ...(work.pours === null ? {} : { pours: work.pours.figures }),
     crew: { rate: work.laborRate.figures, ...work.crew.figures },
     cost: work.cost.figures,
     price: work.price.figures,

@@ -194,6 +194,8 @@ export type WorkOrderView = {
   readonly formPieces: TableView | null;
   readonly joints: TableView;
   readonly panels: TableView;
+  /** Null where all of it is one pour. */
+  readonly pours: TableView | null;
   /** What is done along every edge of every slab. */
   readonly edges: TableView | null;
   readonly steel: TableView | null;

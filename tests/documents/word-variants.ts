@@ -230,6 +230,7 @@ export const VARIANTS: readonly (readonly Edit[])[] = [
     ['job', 'build.slabs.drive.joints.propose', 'nothing'],
     ['job', 'build.slabs.drive.joints.lines.gate.to.0', '29 ft'],
     ['job', 'build.slabs.walk.joints.propose', 'nothing'],
+    ['company', 'rules.area-large-for-finishers.limit', '50 sq ft'],
   ],
   // Pieces of 2, 4, 5, 3 and 4 ft: 18 ft, which no saw gets out of three boards.
   [

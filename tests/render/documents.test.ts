@@ -163,6 +163,7 @@ test('parts of a view that are absent leave no trace', async () => {
     keptDry: null,
     publicWalks: null,
     formPieces: null,
+    pours: null,
     steel: null,
     bars: null,
     bays: null,

@@ -497,6 +497,11 @@ export function aWorkOrder(paper: FrameView['paper'] = 'letter'): WorkOrderView 
       ['Panel', 'Slab', '>Size', '>Long to wide', '>Sharpest corner'],
       [['A, B, C', 'Driveway', '12′ 0″ × 9′ 0″', '1.33', '90°']],
     ),
+    pours: aTable(
+      'Pours',
+      ['Pour', 'Panels', '>Area', '>Concrete', 'Ends at'],
+      [['1', 'Driveway A to C', '320 sq ft', '4.1 yd³', 'J2, Driveway']],
+    ),
     steel: aTable('Steel', ['Bar', '>Count', '>Length'], [['No. 3', '19', '17′ 6″']]),
     edges: aTable('Edges', ['Edge', 'Joint', '>Length'], [['1', 'Free', '36 ft']]),
     bars: {

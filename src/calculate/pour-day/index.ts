@@ -16,7 +16,7 @@ import {
 } from './clock-figures.ts';
 import { type EvaporationFigures, evaporationFigures, type PourHour } from './evaporation-figures.ts';
 import { type FinisherFigures, finisherFigures } from './finishers.ts';
-import { NO_SAWS, type Saws, type SawsFigures, sawsOf } from './saws.ts';
+import { type CutLengths, NO_SAWS, type Saws, type SawsFigures, sawsOf } from './saws.ts';
 import { type Step, timetable } from './timetable.ts';
 import { meanAirF } from './weather-at.ts';
 import { COLD_AIR_F, HOT_AIR_F, openHours, type WeatherFigures, weatherFigures } from './weather-figures.ts';
@@ -62,8 +62,8 @@ const SETTING_AIR_HR = 6;
 export function calcPourDay(input: {
   readonly pour: Job['pour'];
   readonly slabs: Readonly<Record<string, Pick<Slab, 'id' | 'finish'>>>;
-  /** The ways in which the joints there are are cut. */
-  readonly cuts: ReadonlySet<JointCut>;
+  /** The ways in which the joints there are are cut, each with the lengths that are, by slab [ft]. */
+  readonly cutFt: CutLengths;
   readonly rules: readonly Pick<Rule, 'code' | 'limit'>[];
   /** How long before the first truck it can be put off; null where nobody said, or no truck comes. */
   readonly freeCancelHr: number | null;
@@ -97,7 +97,7 @@ export function calcPourDay(input: {
       WAITS.map((wait) => [wait, addDaysOn(on, num(input.waits[wait].days))]),
     ) as Record<Wait, string>,
   };
-  if (weather === null) return withoutForecast(days, clock, finishes, sawnCuts(input.cuts, tasks));
+  if (weather === null) return withoutForecast(days, clock, finishes, sawnCuts(input.cutFt, tasks));
 
   const airF = meanAirF(weather.times, num(firstTruckHr), num(firstTruckHr) + SETTING_AIR_HR);
   const setting = settingFigures(given('pour.weather.concrete', weather.concreteF, '°F'), airF);
@@ -106,7 +106,7 @@ export function calcPourDay(input: {
   const forecast = weatherFigures(weather, clock, finish, on);
   const crewCount = given('plan.crew', input.plan.crew.length, 'each');
   const sawn = { finish, setting, tasks, noiseAllowed: pour.noiseAllowed };
-  const saws = sawsOf(input.cuts, sawn);
+  const saws = sawsOf(input.cutFt, sawn);
   return {
     figures: {
       clock: { ...clock, ...finish },
@@ -125,7 +125,7 @@ export function calcPourDay(input: {
         finish,
         setting,
         saws: saws.plans,
-        cuts: sawnCuts(input.cuts, tasks),
+        cuts: sawnCuts(input.cutFt, tasks),
       }),
       isHot: num(forecast['highest-air']) >= HOT_AIR_F,
       isCold: num(forecast['lowest-air']) < COLD_AIR_F,
@@ -146,8 +146,8 @@ function withoutForecast(
 }
 
 /** None where nothing is sawn. */
-function sawnCuts(cuts: ReadonlySet<JointCut>, tasks: PourTasks): ReadonlySet<JointCut> {
-  return tasks.sawHr === null ? new Set() : cuts;
+function sawnCuts(cutFt: CutLengths, tasks: PourTasks): ReadonlySet<JointCut> {
+  return new Set(tasks.sawHr === null ? [] : cutFt.keys());
 }
 
 /** The last hour in which the truck costs nothing; below 0 it is on the day before. */

@@ -5,6 +5,8 @@ import { type Span, sawTimes } from './saw-times.ts';
 import { SAW_CLOSES_SOURCE, SAW_OPENS_SOURCE, type SawMethod, sawClosesHr, sawOpensHr } from './setting.ts';
 
 export type SawFigures = {
+  /** Of its own joints; only where another saw cuts the rest. */
+  readonly 'cutting-hours'?: Figure;
   /** Hours after finishing. */
   readonly 'opens-after': Figure;
   readonly 'closes-after': Figure;
@@ -29,10 +31,12 @@ export function sawFigures(
     readonly setting: SettingFigures;
     readonly tasks: PourTasks;
     readonly noiseAllowed: Pour['noiseAllowed'];
+    /** Where it cuts not all of them. */
+    readonly cuttingHr?: Figure;
   },
 ): { readonly figures: SawFigures; readonly plan: SawPlan } | null {
   const { finish, setting, tasks, noiseAllowed } = day;
-  const cuttingHr = tasks.sawHr;
+  const cuttingHr = day.cuttingHr ?? tasks.sawHr;
   if (cuttingHr === null) return null;
   const finishedByHr = finish['finished-by'];
   const { temperature } = setting;
@@ -69,6 +73,7 @@ export function sawFigures(
   });
   return {
     figures: {
+      ...(day.cuttingHr === undefined ? {} : { 'cutting-hours': day.cuttingHr }),
       'opens-after': opensAfter,
       'closes-after': closesAfter,
       opens,

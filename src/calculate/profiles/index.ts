@@ -7,6 +7,8 @@ import type { TopicResult } from '../topic.ts';
 import { type BeyondFigures, beyondFigures } from './beyond-figures.ts';
 import { type ProfileRun, profileRun, type Station } from './profile-run.ts';
 
+export { stationLetter } from './profile-run.ts';
+
 export type StationFigures = PlaceFigures & {
   /** From the start of the profile [in]. */
   readonly along: Figure;

@@ -65,7 +65,7 @@ export function profileRun(along: readonly Point[], slabs: readonly GradedSlab[]
     const pieces = own.flatMap((part) => piecesOn(part, slab.surface));
     const ends = [...pieces.map(({ fromIn }) => fromIn), pieces.at(-1)?.toIn ?? 0];
     const letters = ends.map((alongIn) => {
-      const letter = letterOf(stations.length);
+      const letter = stationLetter(stations.length);
       stations.push({ letter, slab, alongIn, at: placeOn(segments, alongIn) });
       return letter;
     });
@@ -144,7 +144,8 @@ function oldOf(part: Part): Reach['old'] {
 }
 
 /** a, b … z, aa, ab … */
-function letterOf(index: number): string {
+/** The letter of a station by its place: a to z, then aa; points past the last slab go on after it. */
+export function stationLetter(index: number): string {
   const letter = String.fromCharCode('a'.charCodeAt(0) + (index % 26));
-  return index < 26 ? letter : `${letterOf(Math.floor(index / 26) - 1)}${letter}`;
+  return index < 26 ? letter : `${stationLetter(Math.floor(index / 26) - 1)}${letter}`;
 }

@@ -12,7 +12,9 @@ export const axisGapIn = 0.08;
 const belowAxisIn = 0.32;
 const sideIn = 0.12;
 /** From the last of the concrete to the names of the lines. */
-export const leaderIn = 0.32;
+const leaderIn = 0.32;
+/** From the last of the ground past it to its name. */
+export const beyondGapIn = 0.08;
 
 /** Heights are drawn that many times as large: common practice, no source. */
 const TIMES = [20, 10, 5, 2, 1] as const;
@@ -33,6 +35,8 @@ const STEPS_IN: Readonly<Record<UnitSystem, readonly number[]>> = {
 
 /** Where a profile lies on the paper. */
 export type ProfileFrame = {
+  /** Where the names of its lines stand: past its last slab, or before its first where the ground goes on past the last. */
+  readonly names: { readonly xIn: number; readonly side: 'left' | 'right' };
   readonly scale: Scale;
   readonly times: number;
   readonly at: (alongIn: number, heightIn: number) => PaperPoint;
@@ -51,20 +55,27 @@ export type ProfileFrame = {
  * @throws {RangeError} If no scale is small enough.
  */
 export function profileFrame(view: ProfileView): ProfileFrame {
-  const { fromIn, toIn } = rangeOf(
-    view.reaches.flatMap(({ top }) => top.flatMap((one) => [one.fromIn, one.toIn])),
-  );
-  const heights = rangeOf(view.reaches.flatMap(heightsOf));
+  const { fromIn, toIn } = rangeOf([
+    ...view.reaches.flatMap(({ top }) => top.flatMap((one) => [one.fromIn, one.toIn])),
+    ...view.beyond.map(({ alongIn }) => alongIn),
+  ]);
+  const heights = rangeOf([
+    ...view.reaches.flatMap(heightsOf),
+    ...view.beyond.map(({ heightIn }) => heightIn),
+  ]);
+  const { beyond: beyondName, ...lineNames } = view.words.profileLines;
   const nameWidthIn = Math.max(
-    ...Object.values(view.words.profileLines).map((name) => textWidthIn(name, profileTextStyle)),
+    ...Object.values(lineNames).map((name) => textWidthIn(name, profileTextStyle)),
   );
+  const beyondWidthIn =
+    view.beyond.length === 0 ? 0 : beyondGapIn + textWidthIn(beyondName, profileTextStyle);
   const tickWidthIn = Math.max(
     ...[heights.fromIn, heights.toIn].map((heightIn) =>
       textWidthIn(view.words.heightOf(heightIn), profileTextStyle),
     ),
   );
   const leftIn = sideIn + tickWidthIn + 0.1;
-  const roomIn = view.sheet.widthIn - leftIn - leaderIn - nameWidthIn - sideIn - 0.1;
+  const roomIn = view.sheet.widthIn - leftIn - leaderIn - nameWidthIn - beyondWidthIn - sideIn - 0.1;
   const scale = scalesOf(view.system).find(({ paperInPerIn }) => (toIn - fromIn) * paperInPerIn <= roomIn);
   if (scale === undefined) throw new RangeError(`no scale is small enough for the profile ${view.id}`);
   const { paperInPerIn } = scale;
@@ -74,12 +85,14 @@ export function profileFrame(view: ProfileView): ProfileFrame {
   const ticksIn = ticksBetween(heights.fromIn, heights.toIn, stepIn);
   const highIn = ticksIn.at(-1) ?? heights.toIn;
   const plotIn = (highIn - (ticksIn[0] ?? heights.fromIn)) * paperInPerIn * times;
+  const side = view.beyond.length === 0 ? 'right' : 'left';
+  const startIn = leftIn + 0.1 + (side === 'left' ? nameWidthIn + leaderIn : 0);
   const plotBottomIn = rowsIn.plot + Math.max(LEAST_PLOT_IN, plotIn);
   return {
     scale,
     times,
     at: (alongIn, heightIn) => ({
-      xIn: leftIn + 0.1 + (alongIn - fromIn) * paperInPerIn,
+      xIn: startIn + (alongIn - fromIn) * paperInPerIn,
       yIn: rowsIn.plot + (highIn - heightIn) * paperInPerIn * times,
     }),
     heightTicksIn: ticksIn,
@@ -89,7 +102,11 @@ export function profileFrame(view: ProfileView): ProfileFrame {
       stepOf(view.system, paperInPerIn, LEAST_DISTANCE_TICK_IN),
     ).filter((tickIn) => tickIn >= fromIn && tickIn <= toIn),
     leftIn,
-    rightIn: leftIn + 0.1 + (toIn - fromIn) * paperInPerIn,
+    rightIn: startIn + (toIn - fromIn) * paperInPerIn,
+    names: {
+      xIn: side === 'left' ? startIn - leaderIn : startIn + (toIn - fromIn) * paperInPerIn + leaderIn,
+      side,
+    },
     plotBottomIn,
     bottomIn: plotBottomIn + axisGapIn + belowAxisIn,
   };

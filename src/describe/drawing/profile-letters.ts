@@ -1,8 +1,9 @@
+import type { LinePiece } from '../../geometry/index.ts';
 import { baselineDropIn, boxesOverlap, textBox } from './boxes.ts';
 import { lineWeightsMm, type PaperPoint, type Primitive, type TextPrimitive } from './drawing.ts';
 import {
   axisGapIn,
-  leaderIn,
+  beyondGapIn,
   type ProfileFrame,
   profileLetterStyle,
   profileTextStyle,
@@ -84,36 +85,62 @@ function slopeTexts({ slopes }: ProfileView, { at }: ProfileFrame): readonly Tex
   });
 }
 
-/** What each line is, beside the end of the last slab. */
+/** What each line is, beside the end of the last slab, or beside the start of the first. */
 export function lineNames(
   view: ProfileView,
-  { at, rightIn, plotBottomIn }: ProfileFrame,
+  { at, names, plotBottomIn }: ProfileFrame,
 ): readonly Primitive[] {
-  const last = view.reaches.at(-1);
-  const top = last?.top.at(-1);
-  if (last === undefined || top === undefined) return [];
+  const isLeft = names.side === 'left';
+  const reach = view.reaches.at(isLeft ? 0 : -1);
+  const top = reach?.top.at(isLeft ? 0 : -1);
+  if (reach === undefined || top === undefined) return [];
   const { profileLines: say } = view.words;
-  const old = last.old.at(-1);
+  const old = reach.old.at(isLeft ? 0 : -1);
+  const endIn = isLeft ? top.fromIn : top.toIn;
+  const topIn = heightAtEnd(top, isLeft);
   const named = [
-    { name: say.top, heightIn: top.toHeightIn },
-    { name: say.slabBottom, heightIn: top.toHeightIn - last.thicknessIn },
-    ...(last.baseIn > 0
-      ? [{ name: say.baseBottom, heightIn: top.toHeightIn - last.thicknessIn - last.baseIn }]
+    { name: say.top, heightIn: topIn },
+    { name: say.slabBottom, heightIn: topIn - reach.thicknessIn },
+    ...(reach.baseIn > 0
+      ? [{ name: say.baseBottom, heightIn: topIn - reach.thicknessIn - reach.baseIn }]
       : []),
-    ...(old === undefined ? [] : [{ name: say.now, heightIn: old.top.toHeightIn }]),
+    ...(old === undefined ? [] : [{ name: say.now, heightIn: heightAtEnd(old.top, isLeft) }]),
     ...(old === undefined || old.goneIn === 0
       ? []
-      : [{ name: say.left, heightIn: old.top.toHeightIn - old.goneIn }]),
+      : [{ name: say.left, heightIn: heightAtEnd(old.top, isLeft) - old.goneIn }]),
   ].toSorted((one, other) => other.heightIn - one.heightIn);
-  const wantedIn = named.map(({ heightIn }) => at(top.toIn, heightIn).yIn);
-  const placedIn = spreadApart(wantedIn, namesApartIn, plotBottomIn);
-  return named.flatMap(({ name }, index): Primitive[] => {
-    const [fromIn, yIn] = [wantedIn[index] ?? 0, placedIn[index] ?? 0];
-    return [
-      thin({ xIn: rightIn + airIn, yIn: fromIn }, { xIn: rightIn + leaderIn - airIn, yIn }),
-      text(name, { xIn: rightIn + leaderIn, yIn: yIn + dropIn }, 'start'),
-    ];
-  });
+  const ends = named.map(({ heightIn }) => at(endIn, heightIn));
+  const placedIn = spreadApart(
+    ends.map(({ yIn }) => yIn),
+    namesApartIn,
+    plotBottomIn,
+  );
+  const towardsEnd = isLeft ? 1 : -1;
+  return [
+    ...named.flatMap(({ name }, index): Primitive[] => {
+      const [end, yIn] = [ends[index] ?? { xIn: 0, yIn: 0 }, placedIn[index] ?? 0];
+      return [
+        thin(
+          { xIn: end.xIn - towardsEnd * airIn, yIn: end.yIn },
+          { xIn: names.xIn + towardsEnd * airIn, yIn },
+        ),
+        text(name, { xIn: names.xIn, yIn: yIn + dropIn }, isLeft ? 'end' : 'start'),
+      ];
+    }),
+    ...beyondName(view, at),
+  ];
+}
+
+function heightAtEnd({ fromHeightIn, toHeightIn }: LinePiece, isStart: boolean): number {
+  return isStart ? fromHeightIn : toHeightIn;
+}
+
+/** Beside the end of the ground past the last slab. */
+function beyondName({ beyond, words }: ProfileView, at: ProfileFrame['at']): readonly Primitive[] {
+  const last = beyond.at(-1);
+  if (last === undefined) return [];
+  const { xIn, yIn } = at(last.alongIn, last.heightIn);
+  return [text(words.profileLines.beyond, { xIn: xIn + beyondGapIn, yIn: yIn + dropIn }, 'start')];
 }
 
 /** Of texts in a row, those that are clear of the one kept before. */

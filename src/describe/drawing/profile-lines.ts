@@ -1,7 +1,7 @@
 import type { LinePiece } from '../../geometry/index.ts';
 import { type Dash, lineWeightsMm, type PaperPoint, type PathPart, type Primitive } from './drawing.ts';
 import type { ProfileFrame } from './profile-frame.ts';
-import type { ProfileReach } from './profile-view.ts';
+import type { ProfileReach, ProfileView } from './profile-view.ts';
 
 /** The slab with its dots, the base with its gravel, and the top as the heaviest line. */
 export function newLines(
@@ -30,6 +30,30 @@ export function oldLines({ old }: ProfileReach, placed: ProfileFrame): readonly 
     ...(goneIn > 0 ? [oldLine(top, goneIn, placed, 'dashed')] : []),
   ]);
 }
+
+/** The ground past the last slab, which nobody touches. */
+export function beyondLine(points: ProfileView['beyond'], { at }: ProfileFrame): readonly Primitive[] {
+  if (points.length === 0) return [];
+  const line = points.map(({ alongIn, heightIn }) => at(alongIn, heightIn));
+  return [
+    { kind: 'path', parts: along(line), weightMm: lineWeightsMm.existing, dash: 'solid' },
+    ...line.slice(1).map(markOf),
+  ];
+}
+
+/** A small cross where its height is known. */
+function markOf({ xIn, yIn }: PaperPoint): Primitive {
+  const from = { xIn, yIn: yIn - MARK_IN };
+  return {
+    kind: 'line',
+    from,
+    to: { xIn, yIn: yIn + MARK_IN },
+    weightMm: lineWeightsMm.newEdge,
+    dash: 'solid',
+  };
+}
+
+const MARK_IN = 0.05;
 
 function oldLine(top: LinePiece, downIn: number, placed: ProfileFrame, dash: Dash): Primitive {
   return {

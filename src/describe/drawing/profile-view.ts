@@ -15,7 +15,9 @@ export type ProfileView = {
   readonly id: string;
   readonly title: string;
   readonly reaches: readonly ProfileReach[];
-  /** Ends and breaks of the new top, in order. */
+  /** How the ground goes on past the last slab, from its edge on; none or two points or more. */
+  readonly beyond: readonly { readonly alongIn: number; readonly heightIn: number }[];
+  /** Ends and breaks of the new top, and the points beyond it, in order. */
   readonly stations: readonly {
     readonly letter: string;
     readonly alongIn: number;
@@ -38,6 +40,8 @@ export type ProfileView = {
       readonly slabBottom: string;
       readonly left: string;
       readonly baseBottom: string;
+      /** Past the last slab. */
+      readonly beyond: string;
     };
   };
 };

@@ -2,7 +2,7 @@ import type { Drawing, Layer } from './drawing.ts';
 import { frame } from './plan-layers.ts';
 import { profileFrame } from './profile-frame.ts';
 import { axisPrimitives, lineNames, stationPrimitives } from './profile-letters.ts';
-import { newLines, oldLines } from './profile-lines.ts';
+import { beyondLine, newLines, oldLines } from './profile-lines.ts';
 import type { ProfileView } from './profile-view.ts';
 import { titleStrip } from './strip.ts';
 
@@ -30,7 +30,13 @@ export function drawProfile(view: ProfileView): Drawing {
   const heightIn = bottomIn + strip.heightIn;
   const layers: Layer[] = [
     { name: 'new-slab', primitives: view.reaches.flatMap((reach) => newLines(reach, placed)) },
-    { name: 'existing-goes', primitives: view.reaches.flatMap((reach) => oldLines(reach, placed)) },
+    {
+      name: 'existing-goes',
+      primitives: [
+        ...view.reaches.flatMap((reach) => oldLines(reach, placed)),
+        ...beyondLine(view.beyond, placed),
+      ],
+    },
     { name: 'dimensions', primitives: axisPrimitives(view, placed) },
     { name: 'labels', primitives: [...stationPrimitives(view, placed), ...lineNames(view, placed)] },
     { name: 'frame', primitives: frame(view.sheet.widthIn, heightIn, bottomIn, strip.primitives) },

@@ -25,6 +25,7 @@ import { checksTable, curvesTable, turnsTable } from './layout-tables.ts';
 import { levelsView } from './levels-table.ts';
 import { pieceNotes } from './piece-notes.ts';
 import { pourDayView } from './pour-day/index.ts';
+import { poursTable } from './pours-table.ts';
 import { profilesView } from './profiles.ts';
 import { publicWalkChecks, publicWalksTable } from './public-walks-table.ts';
 import { reChalkTable } from './re-chalk-table.ts';
@@ -73,6 +74,7 @@ export function describeWorkOrder(job: Job, results: JobResults, words: Words): 
     formPieces: formPiecesTable(made),
     joints: jointsTable(made),
     panels: panelsTable(made),
+    pours: poursTable(made),
     edges: edgesTable(made),
     steel: steelTable(made),
     bars: barsView(made),

@@ -2,7 +2,7 @@ import { num } from '../../calculate/figure.ts';
 import type { JobResults } from '../../calculate/index.ts';
 import type { Job } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
-import type { DrawnProfile } from '../../calculate/profiles/index.ts';
+import { type DrawnProfile, stationLetter } from '../../calculate/profiles/index.ts';
 import type { PublicText } from '../../calculate/text.ts';
 import { climbOf } from '../../geometry/index.ts';
 import type { Words } from '../../words/index.ts';
@@ -23,7 +23,20 @@ export function profilesView(made: Made): WorkOrderView['profiles'] {
   }));
 }
 
-function profileDrawing({ profile, reaches, stations, figures }: DrawnProfile, { job, show, words }: Made) {
+function profileDrawing(drawn: DrawnProfile, { job, show, words }: Made) {
+  const { profile, reaches, stations, figures } = drawn;
+  const onSlabs = stations.map(({ letter, alongIn }) => ({
+    letter,
+    alongIn,
+    heightIn: num(thingNamed(figures.stations, letter, 'station').finish),
+  }));
+  const past = beyondPoints(drawn).map(({ letter, figures: point }) => ({
+    letter,
+    alongIn: num(point.along),
+    heightIn: num(point.height),
+    slope: num(point.slope),
+  }));
+  const beyond = past.length === 0 ? [] : [...onSlabs.slice(-1), ...past];
   return drawProfile({
     id: `profile-${profile.id}`,
     title: profile.label,
@@ -33,25 +46,33 @@ function profileDrawing({ profile, reaches, stations, figures }: DrawnProfile, {
       baseIn: slab.slab.baseIn,
       old,
     })),
-    stations: stations.map(({ letter, alongIn }) => ({
+    beyond,
+    stations: [...onSlabs, ...past].map(({ letter, alongIn, heightIn }) => ({
       letter: words.common.drawing.station(letter.toUpperCase() as PublicText),
       alongIn,
-      heightIn: num(thingNamed(figures.stations, letter, 'station').finish),
+      heightIn,
     })),
-    slopes: reaches.flatMap(({ pieces }) =>
-      pieces.map((piece) => ({
-        text: show.slope(Math.abs(climbOf(piece))),
-        fromIn: piece.fromIn,
-        toIn: piece.toIn,
+    slopes: [
+      ...reaches.flatMap(({ pieces }) =>
+        pieces.map((piece) => ({
+          text: show.slope(Math.abs(climbOf(piece))),
+          fromIn: piece.fromIn,
+          toIn: piece.toIn,
+        })),
+      ),
+      ...past.map(({ slope, alongIn }, index) => ({
+        text: show.slope(slope),
+        fromIn: beyond[index]?.alongIn ?? alongIn,
+        toIn: alongIn,
       })),
-    ),
+    ],
     sheet: sheetOf(job.company.paper),
     system: job.unitSystem,
     words: { ...words.common.drawing, lengthOf: show.length, heightOf: show.height },
   });
 }
 
-function stationsTable({ profile, reaches, figures }: DrawnProfile, made: Made): TableView {
+function stationsTable({ profile, reaches, stations, figures }: DrawnProfile, made: Made): TableView {
   const { show, words } = made;
   const say = words.workOrder.profiles;
   const { digs } = words.workOrder.grades;
@@ -86,9 +107,22 @@ function stationsTable({ profile, reaches, figures }: DrawnProfile, made: Made):
           };
         }),
       ),
-      ...beyondRows({ profile, figures }, made),
+      ...beyondRows({ profile, stations, figures }, made),
     ],
   };
+}
+
+/** The points past the last slab, lettered on from its stations. */
+function beyondPoints({
+  profile,
+  stations,
+  figures,
+}: Pick<DrawnProfile, 'profile' | 'stations' | 'figures'>) {
+  return Object.values(figures.beyond ?? {}).map((point, index) => ({
+    label: profile.beyond[index]?.label ?? '',
+    letter: stationLetter(stations.length + index),
+    figures: point,
+  }));
 }
 
 /** A change of slope of less is not felt in a car: TxDOT Roadway Design Manual, driveway profiles (seen). */
@@ -96,24 +130,40 @@ const FELT = 0.03;
 
 /** Past the last slab: how it goes on, and how much the slope changes there. */
 function beyondRows(
-  { profile, figures }: Pick<DrawnProfile, 'profile' | 'figures'>,
+  drawn: Pick<DrawnProfile, 'profile' | 'stations' | 'figures'>,
   { show, words }: Made,
 ): TableView['rows'] {
   const say = words.workOrder.profiles;
-  const points = Object.values(figures.beyond ?? {});
-  const last = Object.values(figures.stations).at(-1);
-  const heights = [...(last === undefined ? [] : [last.finish]), ...points.map(({ height }) => height)];
-  const names = [say.lastEdge, ...profile.beyond.map(({ label }) => label)];
-  return points.map(({ along, height, slope, crest, sag }, index) => {
-    const [from = '', to = ''] = [names[index], names[index + 1]];
+  const points = beyondPoints(drawn);
+  const last = Object.values(drawn.figures.stations).at(-1);
+  const heights = [
+    ...(last === undefined ? [] : [last.finish]),
+    ...points.map(({ figures }) => figures.height),
+  ];
+  const names = [say.lastEdge, ...points.map(({ label }) => label)];
+  const letters = [drawn.stations.at(-1)?.letter ?? '', ...points.map(({ letter }) => letter)];
+  return points.map(({ label, letter, figures: { along, height, slope, crest, sag } }, index) => {
+    const from = names[index] ?? '';
     const before = heights[index] ?? height;
-    const run = slopeNote([from, to], num(height) - num(before), num(slope), { show, words });
+    const ends = [letters[index] ?? '', letter].map((one) => one.toUpperCase());
+    const run = slopeNote([ends[0] ?? '', ends[1] ?? ''], num(height) - num(before), num(slope), {
+      show,
+      words,
+    });
     const felt = [
       ...(crest !== undefined && num(crest) > FELT ? [say.crest(from, show.percent(num(crest)))] : []),
       ...(sag !== undefined && num(sag) > FELT ? [say.sag(from, show.percent(num(sag)))] : []),
     ];
     return {
-      ...row(to, show.length(num(along)), show.height(num(height)), '', '', '', ''),
+      ...row(
+        say.at(letter.toUpperCase(), label),
+        show.length(num(along)),
+        show.height(num(height)),
+        '',
+        '',
+        '',
+        '',
+      ),
       note: [run, ...felt].join(' '),
     };
   });

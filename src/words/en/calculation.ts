@@ -44,6 +44,7 @@ export const calculation = {
     strength: 'Strength and waiting',
     curing: 'Curing',
     'pour-day': 'Day of the pour',
+    pours: 'Pours',
     crew: 'Crew and days',
     cost: 'Cost',
     price: 'Price',

@@ -88,6 +88,7 @@ export const common = {
       slabBottom: 'Underside of slab',
       left: 'Left when it is gone',
       baseBottom: 'Underside of base',
+      beyond: 'Ground',
     },
     cornerHeight: (corner: PublicText, height: PublicText) => h`${corner}: ${height}`,
     areaPlan: (label: PublicText) => h`Plan: ${label}`,

@@ -56,6 +56,8 @@ export const findings = {
       'The day chosen for the pour comes before base and forms are done; it is planned for the first day after.',
     'pour-over-a-day': () => 'The pour does not fit in one day with this crew.',
     'area-large-for-finishers': () => 'There is more area than these finishers finish in one pour.',
+    'pour-not-divided': () =>
+      'Not even divided at its joints is each pour small enough for these finishers: a joint of your own across the slab, or more of them.',
     'crew-short-of-people': () => 'A task asks for more people than this crew has.',
     'flight-uneven': () =>
       'With the new surface at its foot, the risers of this flight differ more than feet expect.',

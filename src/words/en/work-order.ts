@@ -256,6 +256,26 @@ export const workOrder = {
     instead: (slab: string, own: string, proposed: string) =>
       `${slab} with the joints given: ${own}; as proposed without them: ${proposed}.`,
   },
+  pours: {
+    caption: 'Pours: more than these finishers finish at once',
+    number: 'Pour',
+    pour: (number: number) => `${number}`,
+    panels: 'Panels',
+    area: 'Area',
+    concrete: 'Concrete, net',
+    endsAt: 'Ends at',
+    whole: (slab: string) => `${slab}, all`,
+    some: (slab: string, panels: string) => `${slab} ${panels}`,
+    span: (first: string, last: string) => `${first} to ${last}`,
+    joint: (joint: string, slab: string) => `${joint}, ${slab}`,
+    slab: (slab: string) => `the edge of ${slab}`,
+    nothing: '–',
+    most: (area: string) => `This crew finishes ${area} in one pour.`,
+    // 30 min: C. Beall, Masonry and Concrete (seen); the butt joint of 4 in: the same, 2.5.2 (seen); dowels: common practice.
+    bulkhead:
+      'Where a pour ends at a joint, a bulkhead stands there, straight and as deep as the slab, and nobody saws: plain where the slab is 4 in. or 100 mm and nobody drives, else with smooth dowels greased at one end. Where placing stops for more than half an hour anywhere else, such a joint is made by chance.',
+    days: 'Days and price here are for one pour: each more is a day more, and a change to what is agreed.',
+  },
   loads: {
     caption: 'Load bays: chalk them on the slab before breaking',
     load: 'Load',

@@ -181,6 +181,7 @@ describe('shipped rule sets', () => {
     ['pour-before-ready', 'crew.total.pour-early', 'days', 0, 1],
     ['pour-over-a-day', 'crew.phases.pour.days', 'days', 1, 2],
     ['area-large-for-finishers', 'crew.total.area-per-finisher', 'sq ft', 400, 401],
+    ['pour-not-divided', 'pours.over-most', 'sq ft', 0, 1],
     ['crew-short-of-people', 'crew.total.people-short', 'each', 0, 1],
     ['flight-uneven', 'flights.stays.porch.difference', 'in', 0.375, 0.376],
     ['flight-riser-high', 'flights.stays.porch.highest', 'in', 7.75, 7.76],

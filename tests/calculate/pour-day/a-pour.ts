@@ -82,7 +82,7 @@ export function aPourDay(
     slabs: Object.fromEntries(
       finishes.map((finish, index) => [`slab-${index}`, { id: `slab-${index}`, finish }]),
     ),
-    cuts: new Set(cuts),
+    cutFt: new Map(cuts.map((cut) => [cut, { [cut]: fig(cut === 'early-entry' ? 20 : 40, 'ft') }])),
     rules: [],
     freeCancelHr,
     lastEmptyHr,

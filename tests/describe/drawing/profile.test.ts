@@ -11,7 +11,12 @@ import { runCount } from '../../support/property-runs.ts';
 type Break = { readonly alongIn: number; readonly heightIn: number };
 
 /** A profile over one slab through some breaks, with the old top an inch below. */
-function viewOf(breaks: readonly Break[], system: 'us' | 'metric' = 'us'): ProfileView {
+function viewOf(
+  breaks: readonly Break[],
+  system: 'us' | 'metric' = 'us',
+  past: readonly Break[] = [],
+): ProfileView {
+  const beyond = past.length === 0 ? [] : [...breaks.slice(-1), ...past];
   const show = showIn(system);
   const top = breaks.slice(1).map((to, index) => {
     const from = breaks[index] ?? to;
@@ -25,7 +30,8 @@ function viewOf(breaks: readonly Break[], system: 'us' | 'metric' = 'us'): Profi
     id: 'profile-middle',
     title: 'Middle of the drive',
     reaches: [{ top, thicknessIn: 5, baseIn: 4, old }],
-    stations: breaks.map((one, index) => ({ letter: String.fromCharCode(65 + index), ...one })),
+    beyond,
+    stations: [...breaks, ...past].map((one, index) => ({ letter: String.fromCharCode(65 + index), ...one })),
     slopes: top.map(({ fromIn, toIn, fromHeightIn, toHeightIn }) => ({
       text: show.slope(Math.abs(toHeightIn - fromHeightIn) / (toIn - fromIn)),
       fromIn,
@@ -109,16 +115,51 @@ describe('a drawn profile', () => {
       { minLength: 1, maxLength: 8 },
     );
     fc.assert(
-      fc.property(steps, fc.constantFrom('us' as const, 'metric' as const), (made, system) => {
-        const breaks: Break[] = [{ alongIn: 24, heightIn: 1200 }];
-        for (const { runIn, riseIn } of made) {
-          const { alongIn, heightIn } = breaks.at(-1) ?? { alongIn: 0, heightIn: 0 };
-          breaks.push({ alongIn: alongIn + runIn, heightIn: heightIn + riseIn / 4 });
-        }
-        expectClear(drawProfile(viewOf(breaks, system)));
-      }),
+      fc.property(
+        steps,
+        fc.constantFrom('us' as const, 'metric' as const),
+        fc.nat({ max: 3 }),
+        (made, system, pastCount) => {
+          const breaks: Break[] = [{ alongIn: 24, heightIn: 1200 }];
+          for (const { runIn, riseIn } of made) {
+            const { alongIn, heightIn } = breaks.at(-1) ?? { alongIn: 0, heightIn: 0 };
+            breaks.push({ alongIn: alongIn + runIn, heightIn: heightIn + riseIn / 4 });
+          }
+          const slabCount = Math.max(2, breaks.length - pastCount);
+          expectClear(drawProfile(viewOf(breaks.slice(0, slabCount), system, breaks.slice(slabCount))));
+        },
+      ),
       { seed: 20261126, numRuns: runCount(100) },
     );
+  });
+
+  test('the ground past the last slab goes on from its edge, named, with the names of the lines before the first slab', () => {
+    const past = [
+      { alongIn: 504, heightIn: 1188 },
+      { alongIn: 672, heightIn: 1192 },
+    ];
+    const drawing = drawProfile(viewOf(DRIVE, 'us', past));
+    const texts = textsOf(drawing);
+    const xOf = (name: string) => texts.find(({ text }) => text === name)?.xIn ?? Number.NaN;
+    expect(texts.map(({ text }) => text)).toEqual(
+      expect.arrayContaining(['D', 'E', '99.00 ft', '99.33 ft', 'Ground']),
+    );
+    // The factor for heights has room for the gutter, 12 in below the garage.
+    const paths = allOf(drawing).flatMap((one) => (one.kind === 'path' ? [one] : []));
+    const ground = paths
+      .flatMap(({ parts }) => [parts.flatMap((part) => (part.kind === 'close' ? [] : [part]))])
+      .find((points) => points.length === 3 && Math.abs((points[1]?.xIn ?? 0) - xOf('D')) < 1e-6);
+    const [edge, gutter, crown] = ground ?? [];
+    if (edge === undefined || gutter === undefined || crown === undefined) throw new Error('no ground');
+    const { paperInPerIn } = drawing.scale;
+    expect(gutter.xIn - edge.xIn).toBeCloseTo(72 * paperInPerIn, 9);
+    expect(crown.xIn - gutter.xIn).toBeCloseTo(168 * paperInPerIn, 9);
+    const times = Number(/drawn (\d+) times/.exec(drawing.scale.text)?.[1]);
+    expect(gutter.yIn - edge.yIn).toBeCloseTo(6 * paperInPerIn * times, 9);
+    expect(xOf('New top')).toBeLessThan(xOf('A'));
+    expect(xOf('Ground')).toBeGreaterThan(crown.xIn);
+    expect(xOf('New top')).toBeLessThan(xOf('Ground'));
+    expect(textsOf(drawProfile(viewOf(DRIVE))).map(({ text }) => text)).not.toContain('Ground');
   });
 
   test('a profile that meets nothing is refused', () => {

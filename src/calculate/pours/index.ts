@@ -1,0 +1,214 @@
+import type { Line, Outline } from '../../geometry/index.ts';
+import { constant, type Figure, figure, given, num } from '../figure.ts';
+import type { Panel } from '../joints/index.ts';
+import { thingNamed } from '../parts.ts';
+import type { Rule } from '../rule.ts';
+import { inputKey, inputsOf, sumExpression } from '../sum-figure.ts';
+import { divided } from './divide.ts';
+import { type Strip, stripsOf } from './strips.ts';
+
+export { divided } from './divide.ts';
+export { type Strip, stripsOf } from './strips.ts';
+
+export type PartFigures = {
+  readonly area: Figure;
+  /** What its part of each slab takes, without what is added to an order. */
+  readonly concrete: Figure;
+};
+
+export type PoursFigures = {
+  /** What this crew finishes in one pour. */
+  readonly 'most-area': Figure;
+  readonly count: Figure;
+  /** By `pour-1` and so on, in the order of the slabs. */
+  readonly parts: Readonly<Record<string, PartFigures>>;
+  /** By how much the largest is more than that, where no joint divides it. */
+  readonly 'over-most': Figure;
+};
+
+/** What is placed at once. */
+export type PourPart = {
+  readonly slabs: readonly { readonly id: string; readonly panels: readonly number[] }[];
+  /** The joint of its last slab where it ends, by its place; null where it ends with the slab. */
+  readonly endsAt: { readonly id: string; readonly joint: number } | null;
+};
+
+export type PoursResult = {
+  readonly figures: PoursFigures;
+  readonly data: { readonly parts: readonly PourPart[] };
+};
+
+type Atom = Strip & { readonly id: string };
+
+/** A finisher's area in one pour, where no rule of the job says another [sq ft]. */
+const AREA_A_FINISHER_SQ_FT = 400;
+const AREA_SOURCE = 'common practice, no source; 250 to 400 sq ft a finisher and pour with a broom finish';
+
+/**
+ * Where to divide what is more than this crew finishes in one pour: at joints of the plan that run right across a slab,
+ * or between slabs, never elsewhere. In as few pours as there can be in the order of the slabs, and those even.
+ *
+ * What is placed up to such a joint ends at a bulkhead. How a stop elsewhere ends: a construction joint is needed
+ * where placing stops for more than 30 min (C. Beall, Masonry and Concrete, seen).
+ *
+ * @returns Null where all of it is one pour, or nothing is poured.
+ */
+export function calcPours(input: {
+  readonly outlines: Readonly<Record<string, Outline>>;
+  readonly joints: {
+    readonly lines: Readonly<Record<string, readonly Line[]>>;
+    readonly panels: Readonly<Record<string, readonly Panel[]>>;
+  };
+  readonly areas: Readonly<Record<string, { readonly area: Figure }>>;
+  readonly net: Readonly<Record<string, { readonly net: Figure }>>;
+  readonly finishPeople: number;
+  readonly rules: readonly Pick<Rule, 'code' | 'limit'>[];
+  /** How fast all of it can be finished on the day of the pour; null without a forecast. */
+  readonly inTime: {
+    readonly timeToFinishHr: Figure;
+    readonly crewCount: number;
+    readonly finishLaborHr: Figure;
+  } | null;
+}): PoursResult | null {
+  const ids = Object.keys(input.joints.panels);
+  const atoms: readonly Atom[] = ids.flatMap((id) =>
+    stripsOf(
+      thingNamed(input.outlines, id, 'outline'),
+      thingNamed(input.joints.lines, id, 'slab'),
+      thingNamed(input.joints.panels, id, 'slab'),
+    ).map((strip) => ({ ...strip, id })),
+  );
+  const totalSqFt = atoms.reduce((sum, { areaSqFt }) => sum + areaSqFt, 0);
+  const mostArea = mostAreaOf(input, ids);
+  if (totalSqFt <= num(mostArea)) return null;
+
+  const ends = divided(
+    atoms.map(({ areaSqFt }) => areaSqFt),
+    num(mostArea),
+  );
+  const groups = ends.map((end, index) => atoms.slice(ends[index - 1] ?? 0, end));
+  const parts = Object.fromEntries(
+    groups.map((group, index) => [`pour-${index + 1}`, partFigures(group, input)]),
+  );
+  return {
+    figures: {
+      'most-area': mostArea,
+      count: figure({
+        value: groups.length,
+        unit: 'each',
+        decimals: 0,
+        formula: {
+          method:
+            'the fewest rows of neighbouring strips between joints right across, none of more area than one pour',
+        },
+        inputs: { mostAreaSqFt: mostArea },
+      }),
+      parts,
+      'over-most': overMost(parts, mostArea),
+    },
+    data: { parts: groups.map(partOf) },
+  };
+}
+
+function mostAreaOf(
+  { finishPeople, rules, inTime, areas }: Parameters<typeof calcPours>[0],
+  ids: readonly string[],
+): Figure {
+  const peopleCount = given('company.production.finish.people', finishPeople, 'each');
+  const each = rules.find(({ code }) => code === 'area-large-for-finishers')?.limit ?? AREA_A_FINISHER_SQ_FT;
+  const byPeople = {
+    peopleCount,
+    eachSqFt: constant('area that one finisher finishes in a pour', each, 'sq ft', AREA_SOURCE),
+  };
+  const made = (value: number, formula: string, inputs: Figure['inputs']) =>
+    figure({ value, unit: 'sq ft', decimals: 0, formula, inputs });
+  if (inTime === null) return made(finishPeople * each, 'peopleCount * eachSqFt', byPeople);
+
+  const { timeToFinishHr, finishLaborHr } = inTime;
+  const slabs = ids.map((id) => ({
+    key: inputKey('area', id, 'SqFt'),
+    input: thingNamed(areas, id, 'slab').area,
+  }));
+  const allSqFt = slabs.reduce((sum, { input }) => sum + num(input), 0);
+  return made(
+    Math.min(finishPeople * each, (allSqFt * inTime.crewCount * num(timeToFinishHr)) / num(finishLaborHr)),
+    `min(peopleCount * eachSqFt, (${sumExpression(slabs)}) * crewCount * timeToFinishHr / finishLaborHr)`,
+    {
+      ...byPeople,
+      ...inputsOf(slabs),
+      crewCount: given('plan.crew', inTime.crewCount, 'each'),
+      timeToFinishHr,
+      finishLaborHr,
+    },
+  );
+}
+
+function partFigures(
+  group: readonly Atom[],
+  { areas, net }: Pick<Parameters<typeof calcPours>[0], 'areas' | 'net'>,
+): PartFigures {
+  const bySlab = slabsOf(group).map(({ id, areaSqFt }) => {
+    const area = thingNamed(areas, id, 'slab').area;
+    return { id, areaSqFt, area, netCuYd: thingNamed(net, id, 'slab').net };
+  });
+  const ofAll = bySlab.map(({ id, area }) => ({ key: inputKey('area', id, 'SqFt'), input: area }));
+  const area = figure({
+    value: group.reduce((sum, { areaSqFt }) => sum + areaSqFt, 0),
+    unit: 'sq ft',
+    decimals: 0,
+    formula: { method: 'the areas of its panels' },
+    inputs: inputsOf(ofAll),
+  });
+  return {
+    area,
+    concrete: figure({
+      value: bySlab.reduce(
+        (sum, { areaSqFt, area: whole, netCuYd }) => sum + (num(netCuYd) * areaSqFt) / num(whole),
+        0,
+      ),
+      unit: 'yd3',
+      decimals: 1,
+      formula: { method: 'of each slab the share of its concrete that is its share of the area' },
+      inputs: {
+        partSqFt: area,
+        ...inputsOf(ofAll),
+        ...inputsOf(bySlab.map(({ id, netCuYd }) => ({ key: inputKey('net', id, 'CuYd'), input: netCuYd }))),
+      },
+    }),
+  };
+}
+
+function slabsOf(
+  group: readonly Atom[],
+): readonly { readonly id: string; readonly areaSqFt: number; readonly panels: readonly number[] }[] {
+  return [...new Set(group.map(({ id }) => id))].map((id) => {
+    const own = group.filter((atom) => atom.id === id);
+    return {
+      id,
+      areaSqFt: own.reduce((sum, { areaSqFt }) => sum + areaSqFt, 0),
+      panels: own.flatMap(({ panels }) => panels).toSorted((one, other) => one - other),
+    };
+  });
+}
+
+function partOf(group: readonly Atom[]): PourPart {
+  const last = group.at(-1);
+  return {
+    slabs: slabsOf(group).map(({ id, panels }) => ({ id, panels })),
+    endsAt: last === undefined || last.endsAt === null ? null : { id: last.id, joint: last.endsAt },
+  };
+}
+
+function overMost(parts: Readonly<Record<string, PartFigures>>, mostAreaSqFt: Figure): Figure {
+  const areas = Object.entries(parts).map(([id, { area }]) => ({
+    key: inputKey('area', id, 'SqFt'),
+    input: area,
+  }));
+  return figure({
+    value: Math.max(0, Math.max(...areas.map(({ input }) => num(input))) - num(mostAreaSqFt)),
+    unit: 'sq ft',
+    decimals: 0,
+    formula: `max(0, max(${areas.map(({ key }) => key).join(', ')}) - mostAreaSqFt)`,
+    inputs: { ...inputsOf(areas), mostAreaSqFt },
+  });
+}
