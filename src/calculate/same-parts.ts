@@ -15,9 +15,9 @@ export function sameParts(): <T>(data: T) => T {
   const numbers = new WeakMap<object, number>();
   let count = 0;
 
-  function numbered<T extends object>(one: T): T {
-    if (!numbers.has(one)) numbers.set(one, count++);
-    return one;
+  function numbered<T extends object>(thing: T): T {
+    if (!numbers.has(thing)) numbers.set(thing, count++);
+    return thing;
   }
 
   function keyOf(value: unknown): string {

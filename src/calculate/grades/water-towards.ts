@@ -18,13 +18,15 @@ const LEAST_STEP_IN = 3;
 const MOST_STEP_IN = 24;
 /** How far water is followed past the edge of a slab: common practice, no source. */
 const REACH_IN = 120;
+/** Half of a grate, which takes what passes over it: 12 in wide, common practice, no source. */
+const HALF_GRATE_IN = 6;
 /** Flatter than that water has no direction [rise over run]. */
 const LEVEL = 1e-6;
 
 /**
  * How much of a slab sends its water to a line: the share of its area, from places a step apart, each followed
- * down the surface and then straight on for 10 ft. A drain with an outlet takes the water that comes to it, and
- * a wall along an edge stops it.
+ * down the surface and then straight on for 10 ft. A drain with an outlet takes the water that comes to it, a
+ * channel along its length and a grate what passes within 6 in of its middle; a wall along an edge stops it.
  *
  * @param line Two points or more.
  * @returns 0 to 1; 0 where the slab is too small for a place.
@@ -49,10 +51,14 @@ export function shareTowards(
     ...outlets.flatMap(linesOf),
     ...edges.filter(({ isWall }) => isWall).map((edge) => edge.line),
   ];
+  const grates = outlets.flatMap(([at, ...more]) => (at === undefined || more.length > 0 ? [] : [at]));
   const reaches = (from: Point) => {
     for (const stretch of wayDown(from, slab)) {
       const metIn = firstMetIn(asked, stretch);
-      const stoppedIn = firstMetIn(stops, stretch);
+      const stoppedIn = Math.min(
+        firstMetIn(stops, stretch),
+        ...grates.map((grate) => passesIn(grate, stretch)),
+      );
       if (metIn < Infinity && metIn <= stoppedIn) return true;
       if (stoppedIn < Infinity) return false;
     }
@@ -109,6 +115,19 @@ function firstMetIn(lines: readonly Line[], stretch: Stretch): number {
     (leastIn, line) => Math.min(leastIn, segmentCrossingIn(stretch, line) ?? Infinity),
     Infinity,
   );
+}
+
+/** How far along a stretch it is nearest to a grate [in]; Infinity where it passes beside it. */
+function passesIn(grate: Point, { from, to }: Stretch): number {
+  const [dxIn, dyIn] = [to.xIn - from.xIn, to.yIn - from.yIn];
+  const lengthIn = Math.hypot(dxIn, dyIn);
+  const alongIn = ((grate.xIn - from.xIn) * dxIn + (grate.yIn - from.yIn) * dyIn) / lengthIn;
+  const nearestIn = Math.min(lengthIn, Math.max(0, alongIn));
+  const offIn = Math.hypot(
+    from.xIn + (dxIn * nearestIn) / lengthIn - grate.xIn,
+    from.yIn + (dyIn * nearestIn) / lengthIn - grate.yIn,
+  );
+  return offIn <= HALF_GRATE_IN ? nearestIn : Infinity;
 }
 
 function stepOf(outline: Outline): number {

@@ -64,6 +64,22 @@ describe('exact: the share of a slab whose water runs to a line', () => {
     expect(shareTowards(NEAR, towards, slab(), [at([-1, 2], [120, 2])])).toBeCloseTo(0.5, 1);
   });
 
+  // Places stand 8 or 9 in apart, so that of 240 in of edge 12 in are the way of one or two rows in 28.
+  test('a grate takes what passes within 6 in of it, and nothing of what passes beside', () => {
+    const towards = plane(0, 0.02);
+    const rowsIn = Array.from({ length: 28 }, (_, index) => ((index + 0.5) * 240) / 28);
+    for (const xIn of [30, 123, 200]) {
+      const taken = rowsIn.filter((rowIn) => Math.abs(rowIn - xIn) <= 6).length;
+      expect(taken).toBeGreaterThan(0);
+      expect(shareTowards(NEAR, towards, slab(), [at([xIn, -5])])).toBeCloseTo(1 - taken / 28, 9);
+    }
+    // Halfway up it takes half of what comes down its rows; off the slab and past the line, none.
+    expect(shareTowards(NEAR, towards, slab(), [at([123, 60])])).toBeGreaterThan(
+      shareTowards(NEAR, towards, slab(), [at([123, -5])]),
+    );
+    expect(shareTowards(NEAR, towards, slab(), [at([123, -40])])).toBe(1);
+  });
+
   test('a wall along the edge stops it, and what lies on this side of the wall is reached', () => {
     const towards = plane(0, 0.02);
     const walled = slab(['house', 'formed', 'formed', 'formed']);
