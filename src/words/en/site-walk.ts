@@ -35,6 +35,26 @@ export const siteWalk = {
         'Cracks that are there already: photograph them',
       ],
     },
+    ground: {
+      heading: 'Ground and emergency',
+      lines: [
+        'Soft, wet, clay; what the slab may be carrying',
+        'Roots, wires, pipes, sprinklers known of',
+        'Nearest hospital, address, phone',
+        'Line marks: ticket number, good until',
+      ],
+    },
+    heights: {
+      heading: 'Heights',
+      lines: [
+        'Mark that heights are read against; level on',
+        'Garage floor at the door: left, right',
+        'How far to stay below it; joint in to the seal of the door',
+        'Thresholds, public walk, gutter, steps that stay',
+        'No water to: neighbor, window well, wall',
+        'Drains: rim, pipe, where it ends; lids',
+      ],
+    },
     build: {
       heading: 'What will be built',
       hint: 'Corners numbered from the house, anticlockwise. A rounded corner: how far back along both edges.',
@@ -42,18 +62,6 @@ export const siteWalk = {
     },
     steps: { heading: 'Steps', columns: ['Width', 'Risers', 'Riser', 'Tread', 'Landing'] },
     sketch: { heading: 'Sketch, north up' },
-    ground: {
-      heading: 'Ground and hidden things',
-      lines: [
-        'Soft, wet or clay',
-        'Roots, wires, pipes, sprinklers the owner knows of',
-        'What the slab may be carrying',
-      ],
-    },
-    emergency: {
-      heading: 'Emergency',
-      lines: ['Nearest hospital, address, phone', 'Line marks: ticket number, good until'],
-    },
     plan: {
       heading: 'When and with whom',
       lines: ['Start not before', 'Days the owner is away', 'Crew and trailers'],
