@@ -17,18 +17,18 @@ describe('the profile of the drive of maple-court', () => {
       ['A, Driveway', '0″', '100.47 ft', '100.55 ft', '100.13 ft', '99.80 ft', '4″'],
       ['B, Driveway', '10′ 0″', '100.36 ft', '100.35 ft', '99.93 ft', '99.60 ft', '5 1/8″'],
       ['C, Driveway', '36′ 0″', '100.07 ft', '100.07 ft', '99.65 ft', '99.32 ft', '5″'],
-      ['Far edge of the public walk', '41′ 0″', '100.00 ft', '', '', '', ''],
-      ['Gutter', '47′ 0″', '99.56 ft', '', '', '', ''],
-      ['Crown of the street', '61′ 0″', '99.90 ft', '', '', '', ''],
+      ['D, Far edge of the public walk', '41′ 0″', '100.00 ft', '', '', '', ''],
+      ['E, Gutter', '47′ 0″', '99.56 ft', '', '', '', ''],
+      ['F, Crown of the street', '61′ 0″', '99.90 ft', '', '', '', ''],
     ]);
     expect(view?.table.rows.map(({ note }) => note)).toEqual([
       'A to B: falls 1/4″ / ft (2.0 %).',
       'B to C: falls 1/8″ / ft (1.1 %).',
       null,
       // The walk falls 0.07 ft over 5 ft, the way to the gutter 0.44 over 6, and the street climbs 0.34 over 14.
-      'Edge of the slab to Far edge of the public walk: falls 3/16″ / ft (1.4 %).',
-      'Far edge of the public walk to Gutter: falls 7/8″ / ft (7.3 %). Far edge of the public walk: the slope changes by 5.9 % over a crest.',
-      'Gutter to Crown of the street: climbs 5/16″ / ft (2.4 %). Gutter: the slope changes by 9.8 % in a dip.',
+      'C to D: falls 3/16″ / ft (1.4 %).',
+      'D to E: falls 7/8″ / ft (7.3 %). Far edge of the public walk: the slope changes by 5.9 % over a crest.',
+      'E to F: climbs 5/16″ / ft (2.4 %). Gutter: the slope changes by 9.8 % in a dip.',
     ]);
   });
 
