@@ -266,6 +266,8 @@ export type Suppliers = {
     /** What a tube of sealant fills, and what it costs; null where the company names none. */
     readonly sealant: { readonly fillsIn: number; readonly priceUsd: Decimal } | null;
     readonly chairPriceUsd: Decimal;
+    /** How many a pack gives, and what it costs; null where the company names none. */
+    readonly barTies: { readonly packCount: number; readonly priceUsd: Decimal } | null;
   };
 };
 

@@ -144,5 +144,9 @@ function sundriesOf(input: SuppliersSection['sundries']): Suppliers['sundries'] 
         ? null
         : { fillsIn: inCoreUnit(input.sealant.fills), priceUsd: input.sealant.price },
     chairPriceUsd: input['chair-price'],
+    barTies:
+      input['bar-ties'] === undefined
+        ? null
+        : { packCount: input['bar-ties'].pack, priceUsd: input['bar-ties'].price },
   };
 }

@@ -104,6 +104,7 @@ const THINGS = [
   'sealant',
   'mesh-supplier',
   'bar-supplier',
+  'bar-ties',
   'glass-fibre-supplier',
   'dowel-supplier',
   'sundries',

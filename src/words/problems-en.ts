@@ -106,6 +106,7 @@ const THING: Readonly<Record<Thing, string>> = {
   sealant: 'the sealant',
   'mesh-supplier': 'a supplier of mesh',
   'bar-supplier': 'a supplier of bars',
+  'bar-ties': 'ties for bars',
   'glass-fibre-supplier': 'a supplier of glass fibre bars',
   'dowel-supplier': 'a supplier of dowels',
   sundries: 'the sundries',

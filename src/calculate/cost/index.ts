@@ -60,6 +60,7 @@ export function calcCost(
     sealedFt: input.edges.total.sealed,
     isolationFt: input.edges.total.isolation,
     holes: input.edges.total.holes,
+    ties: input.reinforcement.total.ties,
     dowels: input.suppliers.dowels,
     sundries: input.suppliers.sundries,
   });

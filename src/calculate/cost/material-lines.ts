@@ -36,6 +36,7 @@ export type MaterialFigures = {
       readonly 'bought-glass-fibre-length': Figure;
       readonly 'ordered-bent': Figure;
       readonly chairs: Figure;
+      readonly ties: Figure;
     };
   };
   readonly edges: {
@@ -112,6 +113,7 @@ export function materialLines(input: {
     plain(
       bought('chairs', 'base-and-forms', reinforcement.total.chairs, priced('chair-price'), chairPriceUsd),
     ),
+    plain(tieLines(packs['tie-packs'], suppliers.sundries.barTies)),
     plain(
       bought(
         'isolation-strips',
@@ -146,6 +148,15 @@ export function materialLines(input: {
     ),
     plain(sheetingLines(input.curing.sheeting, suppliers.sundries)),
   ]);
+}
+
+function tieLines(
+  tiePacks: Figure | undefined,
+  barTies: Suppliers['sundries']['barTies'],
+): readonly CostLine[] {
+  if (tiePacks === undefined || barTies === null) return [];
+  const path = 'company.suppliers.sundries.bar-ties.price';
+  return bought('bar-ties', 'base-and-forms', tiePacks, path, barTies.priceUsd);
 }
 
 function sealantLines(

@@ -8,6 +8,8 @@ export type PackFigures = {
   readonly 'isolation-strips': Figure;
   /** Only where the company names a sealant. */
   readonly 'sealant-tubes'?: Figure;
+  /** Only where the company names ties. */
+  readonly 'tie-packs'?: Figure;
   /** Only where holes are drilled. */
   readonly 'epoxy-cartridges'?: Figure;
 };
@@ -16,11 +18,13 @@ export type PackFigures = {
  * Packs of curing compound, whole ones: up(need / pack).
  * Strips of isolation, whole ones: up(12 length / strip).
  * Tubes of sealant, whole ones: up(12 length / what one fills).
+ * Packs of ties, whole ones: up(ties / pack).
  */
 export function packFigures(input: {
   readonly compoundGal: Figure;
   readonly isolationFt: Figure;
   readonly sealedFt: Figure;
+  readonly ties: Figure;
   readonly holes: Figure;
   readonly dowels: Suppliers['dowels'];
   readonly sundries: Suppliers['sundries'];
@@ -60,7 +64,26 @@ export function packFigures(input: {
             rounding: 'up',
           }),
         }),
+    ...tiePacks(input.ties, sundries.barTies),
     ...epoxyFigure(input.holes, input.dowels),
+  };
+}
+
+function tiePacks(
+  tieCount: Figure,
+  barTies: Suppliers['sundries']['barTies'],
+): Pick<PackFigures, 'tie-packs'> {
+  if (barTies === null) return {};
+  const packCount = given('company.suppliers.sundries.bar-ties.pack', barTies.packCount, 'each');
+  return {
+    'tie-packs': figure({
+      value: ceilCount(num(tieCount) / barTies.packCount),
+      unit: 'each',
+      decimals: 0,
+      formula: 'ceilStep(tieCount / packCount, 1)',
+      inputs: { tieCount, packCount },
+      rounding: 'up',
+    }),
   };
 }
 

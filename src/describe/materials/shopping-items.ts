@@ -163,6 +163,13 @@ function sundryItems(made: Made): ShoppingItem[] {
         text: say.strips(show.count(count), show.length(sundries.isolationStripIn)),
       },
     })),
+    ...(packs['tie-packs'] === undefined
+      ? []
+      : counted(packs['tie-packs'], (count) => ({
+          ...common,
+          item: say.ties,
+          quantity: pieces(count, show),
+        }))),
     ...(packs['sealant-tubes'] === undefined
       ? []
       : counted(packs['sealant-tubes'], (count) => ({

@@ -221,6 +221,16 @@ const sundries = () =>
       .meta({ description: 'Sealant for joints; asked for where a slab has sealed joints.' })
       .optional(),
     'chair-price': priceEach('Price of a bar chair.', '$0.35'),
+    'bar-ties': thing('bar-ties', {
+      pack: count(
+        { least: 1, most: 100_000 },
+        'How many ties a pack gives, or a roll of wire cut to ties.',
+        '400',
+      ),
+      price: priceEach('Price of a pack.', '$6.50'),
+    })
+      .meta({ description: 'Ties for bars; not bought where they are not given.' })
+      .optional(),
   });
 
 export const suppliersSection = lazily(() =>

@@ -387,6 +387,7 @@ export const materials = {
     packs: (count: string, size: string) => `${count} × ${size}`,
     isolation: 'Soft isolation strip',
     sealant: 'Joint sealant, tubes',
+    ties: 'Ties for bars, packs',
     strips: (count: string, length: string) => `${count} of ${length}`,
     boards: (name: string) => `Form board ${name}`,
     formStrips: (name: string) => `Form strip ${name}`,

@@ -58,6 +58,7 @@ export const suppliers: Pick<
     isolationPriceUsd: usd('4.75'),
     sealant: { fillsIn: 240, priceUsd: usd('9.50') },
     chairPriceUsd: usd('0.35'),
+    barTies: { packCount: 400, priceUsd: usd('6.50') },
   },
 };
 
@@ -116,6 +117,7 @@ export function steelBought(changed: Partial<SteelBought> = {}): SteelBought {
     'bought-glass-fibre-length': fig(0, 'ft'),
     'ordered-bent': fig(0, 'each'),
     chairs: fig(0, 'each'),
+    ties: fig(0, 'each'),
     ...changed,
   };
 }

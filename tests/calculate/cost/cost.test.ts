@@ -8,7 +8,7 @@ import { sumUsd } from '../../../src/units/index.ts';
 import { crewOf, fig, row } from '../crew/a-plan.ts';
 import { testExpressions } from '../evaluate.ts';
 import { propertyRuns } from '../slabs.ts';
-import { costOfJob, machine, machines, production, rate, steelBought, suppliers, usd } from './a-cost.ts';
+import { aCostInput, costOfJob, machine, machines, production, rate, steelBought, suppliers, usd } from './a-cost.ts';
 
 const shown = (figures: Readonly<Record<string, Figure>>) =>
   Object.fromEntries(
@@ -108,6 +108,18 @@ describe('cost', () => {
     const { lines } = costOfJob({ reinforcement: { total } }).figures;
     expect(amount(lines['bars'] ?? fig(0, '$')).toFixed(2)).toBe('196.51'); // 196.512
     expect(Object.keys(lines)).not.toContain('mesh');
+  });
+
+  test('ties are bought in whole packs: 401 are 2 of 400 at $6.50, and none where the company names none', () => {
+    const reinforcement = { total: steelBought({ ties: fig(401, 'each') }) };
+    expect(shown(costOfJob({ reinforcement }).figures.lines)['bar-ties']).toBe('13.00');
+    const full = costOfJob({ reinforcement: { total: steelBought({ ties: fig(400, 'each') }) } });
+    expect(shown(full.figures.lines)['bar-ties']).toBe('6.50');
+    const { suppliers } = aCostInput();
+    const sundries = { ...suppliers.sundries, barTies: null };
+    const none = costOfJob({ reinforcement, suppliers: { ...suppliers, sundries } });
+    expect(Object.keys(none.figures.lines)).not.toContain('bar-ties');
+    expect(none.figures.packs).not.toHaveProperty('tie-packs');
   });
 
   test('a machine by the day is paid for the days of the phase, once for two tasks', () => {
