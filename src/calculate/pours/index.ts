@@ -71,6 +71,10 @@ export function calcPours(input: {
   } | null;
 }): PoursResult | null {
   const ids = Object.keys(input.joints.panels);
+  const mostArea = mostAreaOf(input, ids);
+  const totalSqFt = ids.reduce((sum, id) => sum + num(thingNamed(input.areas, id, 'slab').area), 0);
+  if (totalSqFt <= num(mostArea)) return null;
+
   const atoms: readonly Atom[] = ids.flatMap((id) =>
     stripsOf(
       thingNamed(input.outlines, id, 'outline'),
@@ -78,10 +82,6 @@ export function calcPours(input: {
       thingNamed(input.joints.panels, id, 'slab'),
     ).map((strip) => ({ ...strip, id })),
   );
-  const totalSqFt = atoms.reduce((sum, { areaSqFt }) => sum + areaSqFt, 0);
-  const mostArea = mostAreaOf(input, ids);
-  if (totalSqFt <= num(mostArea)) return null;
-
   const ends = divided(
     atoms.map(({ areaSqFt }) => areaSqFt),
     num(mostArea),

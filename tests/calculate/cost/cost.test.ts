@@ -8,7 +8,17 @@ import { sumUsd } from '../../../src/units/index.ts';
 import { crewOf, fig, row } from '../crew/a-plan.ts';
 import { testExpressions } from '../evaluate.ts';
 import { propertyRuns } from '../slabs.ts';
-import { aCostInput, costOfJob, machine, machines, production, rate, steelBought, suppliers, usd } from './a-cost.ts';
+import {
+  aCostInput,
+  costOfJob,
+  machine,
+  machines,
+  production,
+  rate,
+  steelBought,
+  suppliers,
+  usd,
+} from './a-cost.ts';
 
 const shown = (figures: Readonly<Record<string, Figure>>) =>
   Object.fromEntries(
