@@ -15,12 +15,12 @@ export function segmentCrossingIn(
   const { from, to } = stretch;
   const along = { xIn: to.xIn - from.xIn, yIn: to.yIn - from.yIn };
   const other = { xIn: toXIn - fromXIn, yIn: toYIn - fromYIn };
-  const lengthIn = Math.hypot(along.xIn, along.yIn);
   const cross = along.xIn * other.yIn - along.yIn * other.xIn;
-  if (Math.abs(cross) <= PARALLEL * lengthIn * Math.hypot(other.xIn, other.yIn)) return null;
+  const sidesSqIn = (along.xIn ** 2 + along.yIn ** 2) * (other.xIn ** 2 + other.yIn ** 2);
+  if (cross ** 2 <= PARALLEL ** 2 * sidesSqIn) return null;
   const start = { xIn: fromXIn - from.xIn, yIn: fromYIn - from.yIn };
   const share = (start.xIn * other.yIn - start.yIn * other.xIn) / cross;
   const otherShare = (start.xIn * along.yIn - start.yIn * along.xIn) / cross;
   const meets = share >= 0 && share <= 1 && otherShare >= 0 && otherShare <= 1;
-  return meets ? share * lengthIn : null;
+  return meets ? share * Math.hypot(along.xIn, along.yIn) : null;
 }

@@ -76,11 +76,12 @@ export function planeHeightIn({ at, climbX, climbY }: Plane, point: Point): numb
 
 /** The plane of the triangle that a point lies in, on an edge that of the first; see `Surface` for outside. */
 export function planeAt(surface: Surface, point: Point): Plane {
-  const around = surface.triangles.find(([a, b, c]) =>
-    [crossSqIn(a, b, point), crossSqIn(b, c, point), crossSqIn(c, a, point)].every((side) => side >= 0),
+  const around = surface.triangles.find(
+    ([a, b, c]) => crossSqIn(a, b, point) >= 0 && crossSqIn(b, c, point) >= 0 && crossSqIn(c, a, point) >= 0,
   );
   if (around !== undefined) return planeOf(around);
-  const leastIn = (sides: readonly HalfPlane[]) => Math.min(...sides.map((side) => valueOf(side, point)));
+  const leastIn = (sides: readonly HalfPlane[]) =>
+    sides.reduce((valueIn, side) => Math.min(valueIn, valueOf(side, point)), Infinity);
   const [first, ...others] = surface.beyond;
   if (first === undefined) throw new RangeError('a surface needs at least one triangle');
   // On the line between two parts the noise of a double may leave a point in neither: the nearest is taken.

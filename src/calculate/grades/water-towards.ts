@@ -111,10 +111,9 @@ function linesOf(places: readonly Point[]): readonly Line[] {
 
 /** How far along a stretch the first of some lines is met [in]; Infinity where none is. */
 function firstMetIn(lines: readonly Line[], stretch: Stretch): number {
-  return lines.reduce(
-    (leastIn, line) => Math.min(leastIn, segmentCrossingIn(stretch, line) ?? Infinity),
-    Infinity,
-  );
+  let leastIn = Infinity;
+  for (const line of lines) leastIn = Math.min(leastIn, segmentCrossingIn(stretch, line) ?? Infinity);
+  return leastIn;
 }
 
 /** How far along a stretch it is nearest to a grate [in]; Infinity where it passes beside it. */
