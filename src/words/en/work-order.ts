@@ -429,8 +429,7 @@ export const workOrder = {
     dig: 'Dig to depth, keep the bottom firm',
     base: 'Base in lifts as in the table of slabs, wet each, compact until it no longer sinks',
     form: 'Set forms to the string, stake, check diagonals and fall',
-    drill:
-      'Drill and blow out the holes, set the bars in epoxy, straight and level; let it set before they are touched',
+    drill: 'Drill and blow out the holes, set bars in epoxy, level; nobody touches them yet',
     reinforce: 'Steel in place and up on chairs, soft strip at house and old concrete',
     place: 'Place, screed, bull float at once, before bleed water shows',
     finish: 'Wait until the bleed water is gone; then edge, tool, float, broom across the way of travel',
