@@ -125,9 +125,9 @@ describe('cost', () => {
     expect(shown(costOfJob({ reinforcement }).figures.lines)['bar-ties']).toBe('13.00');
     const full = costOfJob({ reinforcement: { total: steelBought({ ties: fig(400, 'each') }) } });
     expect(shown(full.figures.lines)['bar-ties']).toBe('6.50');
-    const { suppliers } = aCostInput();
-    const sundries = { ...suppliers.sundries, barTies: null };
-    const none = costOfJob({ reinforcement, suppliers: { ...suppliers, sundries } });
+    const all = aCostInput().suppliers;
+    const sundries = { ...all.sundries, barTies: null };
+    const none = costOfJob({ reinforcement, suppliers: { ...all, sundries } });
     expect(Object.keys(none.figures.lines)).not.toContain('bar-ties');
     expect(none.figures.packs).not.toHaveProperty('tie-packs');
   });
