@@ -39,6 +39,9 @@ type Filling = {
   readonly covers: ReadonlyMap<number, Cover>;
 };
 
+/** A filling with one cover more, whose covers are listed once it is kept. */
+type Fuller = Omit<Filling, 'covers'> & { readonly filling: Filling; readonly cover: Cover };
+
 const LB_PER_TON = 2000;
 
 /**
@@ -71,34 +74,48 @@ export function sharedWays(made: {
     if (!option.place.accepts.includes(stream.stream)) continue;
     const mostLb = capacityLb(option.trailer, stream.looseLbPerCuYd);
     const keyPerLb = option.leastKeysPerLb.get(stream.stream) ?? 0;
+    // The emptiest first: what is too much for a load is so with all that come after.
+    const restsFirst = [...(covers[index] ?? [])].sort((one, other) => one.restLb - other.restLb);
     for (const [set, fillings] of Array.from(bySet)) {
       const leastKey = leastKeyOf(set | (1 << index), bounds);
-      const fuller = fillings.flatMap((filling) =>
-        (covers[index] ?? []).flatMap((cover) => {
+      const fuller: Fuller[] = [];
+      for (const filling of fillings) {
+        for (const cover of restsFirst) {
           const shareRatio = filling.shareRatio + cover.restLb / mostLb;
-          if (shareRatio > FULL_RATIO) return [];
-          const brought = {
-            baseLb: filling.baseLb + cover.baseLb,
-            leastBaseLb: Math.min(filling.leastBaseLb, cover.leastBaseLb),
-          };
+          if (shareRatio > FULL_RATIO) break;
           const partKey = filling.partKey + keyPerLb * cover.restLb;
+          const wholeLb = filling.baseLb + cover.baseLb;
           const within = {
             key: filling.key + cover.key - option.driveKey + partKey,
-            baseLb: brought.baseLb - baseLb * (1 - Math.min(1, shareRatio)),
+            baseLb: wholeLb - baseLb * (1 - Math.min(1, shareRatio)),
           };
-          return isWithin(within, leastKey, bounds) && mayStillBeNeeded(brought, base)
-            ? [
-                {
-                  ...withRest({ filling, cover, index, looseLbPerCuYd: stream.looseLbPerCuYd }),
-                  ...brought,
-                  partKey,
-                  shareRatio,
-                },
-              ]
-            : [];
-        }),
-      );
-      if (fuller.length > 0) bySet.set(set | (1 << index), unbeatenFillings(fuller, base, option.feeGrows));
+          if (!isWithin(within, leastKey, bounds)) continue;
+          const leastBaseLb = Math.min(filling.leastBaseLb, cover.leastBaseLb);
+          if (!mayStillBeNeeded({ baseLb: wholeLb, leastBaseLb }, base)) continue;
+          fuller.push({
+            key: filling.key + cover.key,
+            shareRatio,
+            partKey,
+            weightLb: filling.weightLb + cover.restLb,
+            looseCuYd: filling.looseCuYd + cover.restLb / stream.looseLbPerCuYd,
+            baseLb: wholeLb,
+            leastBaseLb,
+            tally: plusTally(filling.tally, cover.tally),
+            filling,
+            cover,
+          });
+        }
+      }
+      if (fuller.length > 0) {
+        const kept = unbeatenFillings(fuller, base, option.feeGrows);
+        bySet.set(
+          set | (1 << index),
+          kept.map(({ filling, cover, ...made }) => ({
+            ...made,
+            covers: new Map([...filling.covers, [index, cover]]),
+          })),
+        );
+      }
     }
   }
   return new Map(
@@ -113,30 +130,14 @@ export function leastKeyOf(set: number, bounds: Bounds): number {
   return bounds.leastKeys.reduce((sum, key, index) => ((set >> index) & 1 ? sum + key : sum), 0);
 }
 
-function withRest(made: {
-  readonly filling: Filling;
-  readonly cover: Cover;
-  readonly index: number;
-  readonly looseLbPerCuYd: number;
-}): Omit<Filling, 'shareRatio' | 'partKey' | 'baseLb' | 'leastBaseLb'> {
-  const { filling, cover, index, looseLbPerCuYd } = made;
-  return {
-    key: filling.key + cover.key,
-    weightLb: filling.weightLb + cover.restLb,
-    looseCuYd: filling.looseCuYd + cover.restLb / looseLbPerCuYd,
-    tally: plusTally(filling.tally, cover.tally),
-    covers: new Map([...filling.covers, [index, cover]]),
-  };
-}
-
 /** No dearer, no fuller, no less base; and no heavier or looser where the fee grows with that. */
 function unbeatenFillings(
-  fillings: readonly Filling[],
+  fillings: readonly Fuller[],
   base: BaseNeed,
   feeGrows: SharedOption['feeGrows'],
-): readonly Filling[] {
+): readonly Fuller[] {
   const sorted = [...fillings].sort((one, other) => one.key - other.key || one.shareRatio - other.shareRatio);
-  const kept: Filling[] = [];
+  const kept: Fuller[] = [];
   for (const filling of sorted) {
     const isBeaten = kept.some(
       (other) =>
