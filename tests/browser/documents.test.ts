@@ -15,8 +15,8 @@ const MOST_PAGES: Readonly<Record<DocumentName, number>> = {
   'office/work-order': 28,
   'office/materials': 7,
   'office/safety': 4,
-  'office/calculation': 66,
-  'office/binder': 112,
+  'office/calculation': 62,
+  'office/binder': 108,
 };
 const PAPERS_PT = { letter: { width: 612, height: 792 }, a4: { width: 595.28, height: 841.89 } } as const;
 /** The others are on letter. */

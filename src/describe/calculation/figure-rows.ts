@@ -13,6 +13,9 @@ export type Sheet = {
   readonly say: Words['calculation'];
 };
 
+/** A list of inputs that is longer is printed once in a topic, and named where it comes again [characters]. */
+const LONG = 120;
+
 /**
  * The figures of a topic, those of one thing under its name: `outline.slabs.drive` above `area` and
  * `perimeter`. A figure that stands alone keeps its whole id.
@@ -27,12 +30,13 @@ export function figureGroups(topic: string, tree: FigureTree, sheet: Sheet): rea
     },
     [],
   );
+  const printed = new Map<string, string>();
   return runs.map(({ parent, rows }) => {
     const alone = rows.length === 1;
     return {
       heading: alone ? null : parent,
       figures: rows.map(({ id, figure }) =>
-        rowOf(alone ? id : id.slice(parent.length + 1), figure, parent, sheet),
+        rowOf({ id, name: alone ? id : id.slice(parent.length + 1), figure, parent, printed }, sheet),
       ),
     };
   });
@@ -42,10 +46,22 @@ function parentOf(id: string): string {
   return id.slice(0, Math.max(0, id.lastIndexOf('.')));
 }
 
-function rowOf(name: string, figure: Figure, parent: string, sheet: Sheet): FigureRowView {
+function rowOf(
+  row: {
+    readonly id: string;
+    readonly name: string;
+    readonly figure: Figure;
+    readonly parent: string;
+    /** Long lists of inputs that stand in the topic by now, each with the figure it stands with. */
+    readonly printed: Map<string, string>;
+  },
+  sheet: Sheet,
+): FigureRowView {
+  const { id, name, figure, parent, printed } = row;
   const { say, sources } = sheet;
+  const before = printedBefore(id, figure, printed, sheet);
   const origins = [
-    ...originsOf(figure, parent, sheet),
+    ...(before === undefined ? originsOf(figure, parent, sheet) : [say.inputsAs(before)]),
     ...[say.rounding[figure.rounding]].filter((one) => one !== null),
   ];
   return {
@@ -55,6 +71,23 @@ function rowOf(name: string, figure: Figure, parent: string, sheet: Sheet): Figu
     origins: origins.length === 0 ? null : origins.join('; '),
     source: sources.numberOf(figure.source),
   };
+}
+
+/** The figure of the topic with which the same long list of inputs stands; this one, for those to come, where there is none. */
+function printedBefore(
+  id: string,
+  figure: Figure,
+  printed: Map<string, string>,
+  sheet: Sheet,
+): string | undefined {
+  if (Object.keys(figure.inputs).length < 3) return undefined;
+  const inputs = originsOf(figure, '', sheet).join('; ');
+  if (inputs.length <= LONG) return undefined;
+  // Two thicknesses may come from one place and be two.
+  const key = [inputs, ...Object.values(figure.inputs).map(({ value }) => value)].join(' ');
+  const before = printed.get(key);
+  if (before === undefined) printed.set(key, id);
+  return before;
 }
 
 /** Where the inputs of a figure come from, those of one place together: `lengthIn, widthIn: job.yaml:21`. */

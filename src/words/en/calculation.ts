@@ -6,10 +6,11 @@ export const calculation = {
   headings: { figure: 'Figure', value: 'Value', formula: 'Formula with its numbers', source: 'Source' },
   rounding: { up: 'rounded up', down: 'rounded down', cent: 'rounded half up to the cent', none: null },
   reading:
-    'In a formula each name is followed by its number in brackets; below it stands where the number comes from: a line of a file, another figure, or a source. Sources are numbered; the list is at the end.',
+    'In a formula each name is followed by its number in brackets; below it stands where the number comes from: a line of a file, another figure, or a source. Sources are numbered; the list is at the end. A long list of inputs stands with the first figure of a topic that has it; the others name that one.',
   sources: 'Sources',
   sourceNumber: (number: string) => `source ${number}`,
   from: (names: string, place: string) => `${names}: ${place}`,
+  inputsAs: (figure: string) => `inputs as of ${figure}`,
   shipped: (path: string) => `default of this program, ${path}`,
   margin: {
     heading: 'What is really left',
