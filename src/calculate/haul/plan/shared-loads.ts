@@ -110,8 +110,8 @@ export function sharedWays(made: {
         const kept = unbeatenFillings(fuller, base, option.feeGrows);
         bySet.set(
           set | (1 << index),
-          kept.map(({ filling, cover, ...made }) => ({
-            ...made,
+          kept.map(({ filling, cover, ...full }) => ({
+            ...full,
             covers: new Map([...filling.covers, [index, cover]]),
           })),
         );
