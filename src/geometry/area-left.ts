@@ -78,13 +78,26 @@ function leftOfArcSqIn({ from, to }: Edge, atXIn: number): number {
   for (const [index, share] of shares.entries()) {
     const next = shares[index + 1];
     if (next === undefined) break;
-    if (pointOnArc(arc, (share + next) / 2).xIn >= atXIn) continue;
+    if (!isLeft(arc, [share, next], atXIn)) continue;
     const start = share === 0 ? from : { ...pointOnArc(arc, share), xIn: atXIn };
     const end = next === 1 ? to : { ...pointOnArc(arc, next), xIn: atXIn };
     const chordSqIn = ((start.xIn + end.xIn) / 2 - atXIn) * (end.yIn - start.yIn);
     sumSqIn += chordSqIn + segmentSqIn(arc.radiusIn, arc.sweepRad * (next - share));
   }
   return sumSqIn;
+}
+
+/**
+ * On which side of the line a part of an arc lies that it does not cross, told by its place farthest from the line:
+ * an end may stand on it, and so may the middle where the arc touches it.
+ */
+function isLeft(arc: Arc, [from, to]: readonly [number, number], atXIn: number): boolean {
+  let farthestIn = 0;
+  for (const way of [0, 1 / 4, 1 / 2, 3 / 4, 1]) {
+    const offIn = pointOnArc(arc, from + (to - from) * way).xIn - atXIn;
+    if (Math.abs(offIn) > Math.abs(farthestIn)) farthestIn = offIn;
+  }
+  return farthestIn < 0;
 }
 
 /** How much of an arc is turned where it meets the line, in order, the ends left out. */

@@ -36,6 +36,26 @@ const equal = (outline: Outline, count: number) =>
 const xsOf = (slices: readonly Slice[]) => slices.map(({ lines }) => lines.map(({ from }) => from.xIn));
 
 describe('areaLeftOfSqIn', () => {
+  // Regression: an arc that touches the line in its middle was left out, with the area between it and the line.
+  test('an arc lies left of a line that touches it in its middle', () => {
+    const bowed = {
+      rings: [
+        rectangleRing({ lengthIn: 100, widthIn: 80 }).map((corner, at) =>
+          at === 1 ? { ...corner, bulge: 0.1 } : corner,
+        ),
+      ],
+    };
+    const { maxXIn } = boundsOf(bowed);
+    expect(maxXIn).toBeCloseTo(104, 12);
+    for (const turnDeg of [0, 37, 90, 180, -180, 211]) {
+      const turned = turnOutline(turnOutline(bowed, turnDeg), -turnDeg);
+      const touchIn = boundsOf(turned).maxXIn;
+      for (const offIn of [-1e-13, 0, 1e-13]) {
+        expect(areaLeftOfSqIn(turned, touchIn + offIn)).toBeCloseTo(outlineAreaSqIn(bowed), 6);
+      }
+    }
+  });
+
   // Published (seen): E. W. Weisstein, "Quarter-Tank Problem", MathWorld: a circle is a quarter full at
   // h/R = 0.596027..., digits cut off; the area there grows by 1.83 R a unit of h.
   test('a quarter of the circle lies left of 0.596027 R', () => {
