@@ -36,13 +36,14 @@ export type CalculatedJob =
   | { readonly results: null; readonly problems: readonly CoreProblem[] };
 
 /**
- * Calculates a job. Pure: no files, no clock, nothing random; the same job gives the same results.
+ * What calculates a job. Pure: no files, no clock, nothing random; the same job gives the same results.
  *
  * @param asked.why Whether other plans of trips are looked for too; they take longer than all the rest.
  * @returns `results: null` where an outline cannot be closed, so that nothing follows from it.
  */
 export type CalculateJob = (job: Job, asked?: { readonly why: boolean }) => CalculatedJob;
 
+/** Calculates a job by itself. */
 export const calculateJob: CalculateJob = (job, asked) => calculated(job, asked, newTopics());
 
 /** One `calculateJob` for versions of a job, each read anew: what did not change since is not calculated again. */
@@ -124,11 +125,11 @@ function calculated(
   };
 }
 
+/** @param pourDay Null where nothing is placed. */
 function poursOf(job: Job, work: Work, pourDay: PourDayResult | null): PoursResult | null {
   const finish = work.crew.figures.tasks.finish;
   const time = pourDay?.figures.finishers?.['time-to-finish'];
   return calcPours({
-    outlines: work.outline.data.slabs,
     joints: work.joints.data,
     areas: work.outline.figures.slabs,
     net: work.concrete.figures.slabs,

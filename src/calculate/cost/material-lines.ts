@@ -1,3 +1,4 @@
+import type { Decimal } from 'decimal.js';
 import type { Rate, RateUnit } from '../../units/index.ts';
 import { type Figure, type FigureUnit, given } from '../figure.ts';
 import type { Company, Suppliers } from '../job.ts';
@@ -113,7 +114,7 @@ export function materialLines(input: {
     plain(
       bought('chairs', 'base-and-forms', reinforcement.total.chairs, priced('chair-price'), chairPriceUsd),
     ),
-    plain(tieLines(packs['tie-packs'], suppliers.sundries.barTies)),
+    plain(packLines('bar-ties', 'base-and-forms', packs['tie-packs'], suppliers.sundries.barTies)),
     plain(
       bought(
         'isolation-strips',
@@ -123,7 +124,7 @@ export function materialLines(input: {
         isolationPriceUsd,
       ),
     ),
-    plain(sealantLines(packs['sealant-tubes'], suppliers.sundries.sealant)),
+    plain(packLines('sealant', 'finish-and-clean', packs['sealant-tubes'], suppliers.sundries.sealant)),
     input.supply === 'truck'
       ? plain(
           amountLine({ name: 'ready-mix', group: 'concrete', kind: 'material', amount: concrete.truck.cost }),
@@ -150,22 +151,15 @@ export function materialLines(input: {
   ]);
 }
 
-function tieLines(
-  tiePacks: Figure | undefined,
-  barTies: Suppliers['sundries']['barTies'],
+/** What a company names with a price of its own, or does not; its line is called as its key is. */
+function packLines(
+  name: 'bar-ties' | 'sealant',
+  group: 'base-and-forms' | 'finish-and-clean',
+  packs: Figure | undefined,
+  product: { readonly priceUsd: Decimal } | null,
 ): readonly CostLine[] {
-  if (tiePacks === undefined || barTies === null) return [];
-  const path = 'company.suppliers.sundries.bar-ties.price';
-  return bought('bar-ties', 'base-and-forms', tiePacks, path, barTies.priceUsd);
-}
-
-function sealantLines(
-  tubes: Figure | undefined,
-  sealant: Suppliers['sundries']['sealant'],
-): readonly CostLine[] {
-  if (tubes === undefined || sealant === null) return [];
-  const path = 'company.suppliers.sundries.sealant.price';
-  return bought('sealant', 'finish-and-clean', tubes, path, sealant.priceUsd);
+  if (packs === undefined || product === null) return [];
+  return bought(name, group, packs, `company.suppliers.sundries.${name}.price`, product.priceUsd);
 }
 
 /** A price is there wherever sheeting is needed; the reader of the files sees to it. */

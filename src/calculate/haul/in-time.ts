@@ -59,7 +59,8 @@ export function planInTime(made: Made): InTime {
       mostHr = planHr(problem, plan) - LESS_HR;
     }
   }
-  return { kind: 'planned', problem: { ...problem, mostHr: leastHr }, plan: quickest };
+  // Half a second more, since whole seconds are what a plan is held to.
+  return { kind: 'planned', problem: { ...problem, mostHr: leastHr + LESS_HR / 2 }, plan: quickest };
 }
 
 /** The one whose last trip is on the earlier day; the first where that is the same. */

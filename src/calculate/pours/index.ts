@@ -1,9 +1,9 @@
-import type { Line, Outline } from '../../geometry/index.ts';
+import type { Line } from '../../geometry/index.ts';
 import { constant, type Figure, figure, given, num } from '../figure.ts';
 import type { Panel } from '../joints/index.ts';
 import { thingNamed } from '../parts.ts';
 import type { Rule } from '../rule.ts';
-import { inputKey, inputsOf, sumExpression } from '../sum-figure.ts';
+import { inputKey, inputsOf, sumExpression, sumOfParts } from '../sum-figure.ts';
 import { divided } from './divide.ts';
 import { type Strip, stripsOf } from './strips.ts';
 
@@ -11,6 +11,8 @@ export { divided } from './divide.ts';
 export { type Strip, stripsOf } from './strips.ts';
 
 export type PartFigures = {
+  /** Its part of each slab, by the id of the slab. */
+  readonly slabs: Readonly<Record<string, Figure>>;
   readonly area: Figure;
   /** What its part of each slab takes, without what is added to an order. */
   readonly concrete: Figure;
@@ -45,7 +47,7 @@ const AREA_A_FINISHER_SQ_FT = 400;
 const AREA_SOURCE = 'common practice, no source; 250 to 400 sq ft a finisher and pour with a broom finish';
 
 /**
- * Where to divide what is more than this crew finishes in one pour: at joints of the plan that run right across a slab,
+ * Where to divide what is more than this crew finishes in one pour: at joints of the plan that part a slab in two,
  * or between slabs, never elsewhere. In as few pours as there can be in the order of the slabs, and those even.
  *
  * What is placed up to such a joint ends at a bulkhead. How a stop elsewhere ends: a construction joint is needed
@@ -54,7 +56,6 @@ const AREA_SOURCE = 'common practice, no source; 250 to 400 sq ft a finisher and
  * @returns Null where all of it is one pour, or nothing is poured.
  */
 export function calcPours(input: {
-  readonly outlines: Readonly<Record<string, Outline>>;
   readonly joints: {
     readonly lines: Readonly<Record<string, readonly Line[]>>;
     readonly panels: Readonly<Record<string, readonly Panel[]>>;
@@ -62,7 +63,7 @@ export function calcPours(input: {
   readonly areas: Readonly<Record<string, { readonly area: Figure }>>;
   readonly net: Readonly<Record<string, { readonly net: Figure }>>;
   readonly finishPeople: number;
-  readonly rules: readonly Pick<Rule, 'code' | 'limit'>[];
+  readonly rules: readonly Pick<Rule, 'code' | 'limit' | 'source'>[];
   /** How fast all of it can be finished on the day of the pour; null without a forecast. */
   readonly inTime: {
     readonly timeToFinishHr: Figure;
@@ -76,11 +77,9 @@ export function calcPours(input: {
   if (totalSqFt <= num(mostArea)) return null;
 
   const atoms: readonly Atom[] = ids.flatMap((id) =>
-    stripsOf(
-      thingNamed(input.outlines, id, 'outline'),
-      thingNamed(input.joints.lines, id, 'slab'),
-      thingNamed(input.joints.panels, id, 'slab'),
-    ).map((strip) => ({ ...strip, id })),
+    stripsOf(thingNamed(input.joints.lines, id, 'slab'), thingNamed(input.joints.panels, id, 'slab')).map(
+      (strip) => ({ ...strip, id }),
+    ),
   );
   const ends = divided(
     atoms.map(({ areaSqFt }) => areaSqFt),
@@ -99,7 +98,7 @@ export function calcPours(input: {
         decimals: 0,
         formula: {
           method:
-            'the fewest rows of neighbouring strips between joints right across, none of more area than one pour',
+            'the fewest rows of neighbouring strips between joints that part a slab, none of more area than one pour',
         },
         inputs: { mostAreaSqFt: mostArea },
       }),
@@ -115,10 +114,16 @@ function mostAreaOf(
   ids: readonly string[],
 ): Figure {
   const peopleCount = given('company.production.finish.people', finishPeople, 'each');
-  const each = rules.find(({ code }) => code === 'area-large-for-finishers')?.limit ?? AREA_A_FINISHER_SQ_FT;
+  const rule = rules.find(({ code }) => code === 'area-large-for-finishers');
+  const each = rule?.limit ?? AREA_A_FINISHER_SQ_FT;
   const byPeople = {
     peopleCount,
-    eachSqFt: constant('area that one finisher finishes in a pour', each, 'sq ft', AREA_SOURCE),
+    eachSqFt: constant(
+      'area that one finisher finishes in a pour',
+      each,
+      'sq ft',
+      rule?.source ?? AREA_SOURCE,
+    ),
   };
   const made = (value: number, formula: string, inputs: Figure['inputs']) =>
     figure({ value, unit: 'sq ft', decimals: 0, formula, inputs });
@@ -148,32 +153,34 @@ function partFigures(
   { areas, net }: Pick<Parameters<typeof calcPours>[0], 'areas' | 'net'>,
 ): PartFigures {
   const bySlab = slabsOf(group).map(({ id, areaSqFt }) => {
-    const area = thingNamed(areas, id, 'slab').area;
-    return { id, areaSqFt, area, netCuYd: thingNamed(net, id, 'slab').net };
+    const whole = { key: inputKey('area', id, 'SqFt'), input: thingNamed(areas, id, 'slab').area };
+    const part = figure({
+      value: areaSqFt,
+      unit: 'sq ft',
+      decimals: 0,
+      formula: { method: 'the areas of its panels here' },
+      inputs: inputsOf([whole]),
+    });
+    return {
+      id,
+      part: { key: inputKey('part', id, 'SqFt'), input: part },
+      whole,
+      net: { key: inputKey('net', id, 'CuYd'), input: thingNamed(net, id, 'slab').net },
+    };
   });
-  const ofAll = bySlab.map(({ id, area }) => ({ key: inputKey('area', id, 'SqFt'), input: area }));
-  const area = figure({
-    value: group.reduce((sum, { areaSqFt }) => sum + areaSqFt, 0),
-    unit: 'sq ft',
-    decimals: 0,
-    formula: { method: 'the areas of its panels' },
-    inputs: inputsOf(ofAll),
-  });
+  const parts = bySlab.map(({ part }) => part);
   return {
-    area,
+    slabs: Object.fromEntries(bySlab.map(({ id, part }) => [id, part.input])),
+    area: sumOfParts({ parts, unit: 'sq ft', decimals: 0 }),
     concrete: figure({
       value: bySlab.reduce(
-        (sum, { areaSqFt, area: whole, netCuYd }) => sum + (num(netCuYd) * areaSqFt) / num(whole),
+        (sum, { part, whole, net: of }) => sum + (num(of.input) * num(part.input)) / num(whole.input),
         0,
       ),
       unit: 'yd3',
       decimals: 1,
-      formula: { method: 'of each slab the share of its concrete that is its share of the area' },
-      inputs: {
-        partSqFt: area,
-        ...inputsOf(ofAll),
-        ...inputsOf(bySlab.map(({ id, netCuYd }) => ({ key: inputKey('net', id, 'CuYd'), input: netCuYd }))),
-      },
+      formula: bySlab.map(({ part, whole, net: of }) => `${of.key} * ${part.key} / ${whole.key}`).join(' + '),
+      inputs: inputsOf(bySlab.flatMap(({ part, whole, net: of }) => [of, part, whole])),
     }),
   };
 }

@@ -1,12 +1,13 @@
 import {
-  distanceToEdgeIn,
+  distanceIn,
+  edgesOf,
   type Line,
-  labelPointOf,
+  lineLengthIn,
   type Outline,
-  segmentsMeet,
+  type Point,
 } from '../../geometry/index.ts';
 
-/** The panels of a slab between two joints that run right across it. */
+/** Panels of a slab between two joints at each of which the slab comes apart in two. */
 export type Strip = {
   /** Places in the panels of the slab. */
   readonly panels: readonly number[];
@@ -16,103 +17,126 @@ export type Strip = {
 };
 
 type PanelArea = { readonly outline: Outline; readonly areaSqFt: number };
+/** Two panels, by their places, that share a piece of a joint. */
+type Border = { readonly panels: readonly [number, number]; readonly joint: number };
 
-/** An end this near the edge of a slab is on it [in]. */
-const ON_EDGE_IN = 0.01;
-/** Joints that turn from each other by less run the same way [rad]. */
-const SAME_WAY_RAD = (35 * Math.PI) / 180;
+/** An edge of a panel lies on a joint where both its ends are no farther off [in]. */
+const ON_JOINT_IN = 0.01;
+/** Panels that share less of a joint touch in a corner [in]. */
+const LEAST_SHARED_IN = 1;
 
 /**
- * A slab in strips, in their order: divided at the joints that run from edge to edge and do not cross, of the
- * two ways that joints run in that with the more of them, and of those that are as many the shorter ones. What is placed
- * up to such a joint has one straight end. One strip where no joint runs across.
+ * A slab in strips that follow each other: divided at joints at each of which it comes apart in two, as many as leave a
+ * row of strips, and of rows that are as long that with the shorter joints. What is placed up to such a joint has one
+ * straight end, and no strip lies in two places. One strip where no joint parts the slab.
+ *
+ * @param lines  Joints, in the order of their numbers.
+ * @param panels Between them, in the order of their letters.
  */
-export function stripsOf(
-  outline: Outline,
-  lines: readonly Line[],
-  panels: readonly PanelArea[],
-): readonly Strip[] {
-  const across = [...lines.entries()].filter(([, line]) =>
-    endsOf(line).every((end) => distanceToEdgeIn(outline, end) < ON_EDGE_IN),
+export function stripsOf(lines: readonly Line[], panels: readonly PanelArea[]): readonly Strip[] {
+  const borders = bordersOf(lines, panels);
+  const parting = [...lines.keys()].filter(
+    (joint) => piecesOf(panels.length, borders, new Set([joint])).length === 2,
   );
-  const families = across.map(([, first]) => {
-    const family: (readonly [number, Line])[] = [];
-    for (const one of across) {
-      if (turnRad(first, one[1]) < SAME_WAY_RAD && family.every(([, other]) => !cross(other, one[1])))
-        family.push(one);
+  const rows = parting.map((first) => {
+    const joints = [first];
+    for (const joint of parting) {
+      if (joint !== first && rowOf(panels.length, borders, [...joints, joint]) !== null) joints.push(joint);
     }
-    return family;
+    return joints;
   });
-  const lengthIn = (family: (typeof families)[number]) =>
-    family.reduce(
-      (sumIn, [, line]) => sumIn + Math.hypot(line.toXIn - line.fromXIn, line.toYIn - line.fromYIn),
-      0,
-    );
-  const [best = []] = families.toSorted(
+  const lengthIn = (joints: readonly number[]) =>
+    joints.reduce((sumIn, joint) => sumIn + lineLengthIn(lines[joint] as Line), 0);
+  const [best = []] = rows.toSorted(
     (one, other) => other.length - one.length || lengthIn(one) - lengthIn(other),
   );
-  const [, first] = best[0] ?? [];
-  if (first === undefined) return [stripOf(panels, [...panels.keys()], null)];
-
-  const inOrder = best
-    .map(([place, line]) => ({ place, line: alike(line, first) }))
-    .toSorted((one, other) => asideIn(first, middleOf(one.line)) - asideIn(first, middleOf(other.line)));
-  const points = panels.map((panel) => labelPointOf(panel.outline));
-  const stripAt = points.map((point) => inOrder.filter(({ line }) => asideIn(line, point) > 0).length);
-  return Array.from({ length: inOrder.length + 1 }, (_, at) =>
-    stripOf(
-      panels,
-      [...panels.keys()].filter((place) => stripAt[place] === at),
-      inOrder[at]?.place ?? null,
-    ),
-  ).filter(({ panels: some }) => some.length > 0);
+  const row = rowOf(panels.length, borders, best) ?? [{ panels: [...panels.keys()], endsAt: null }];
+  return row.map((strip) => ({
+    ...strip,
+    areaSqFt: strip.panels.reduce((sum, place) => sum + (panels[place]?.areaSqFt ?? 0), 0),
+  }));
 }
 
-function stripOf(panels: readonly PanelArea[], places: readonly number[], endsAt: number | null): Strip {
-  return {
-    panels: places,
-    areaSqFt: places.reduce((sum, place) => sum + (panels[place]?.areaSqFt ?? 0), 0),
-    endsAt,
-  };
+/** Strips one after the other, from the end with the first letter; null where they make no row. */
+function rowOf(
+  panelCount: number,
+  borders: readonly Border[],
+  joints: readonly number[],
+): readonly Omit<Strip, 'areaSqFt'>[] | null {
+  const pieces = piecesOf(panelCount, borders, new Set(joints));
+  if (pieces.length !== joints.length + 1) return null;
+  const pieceOf = (panel: number) => pieces.findIndex((piece) => piece.includes(panel));
+  const links = joints.map((joint) => {
+    const [border] = borders.filter((one) => one.joint === joint);
+    return { joint, pieces: (border?.panels ?? []).map(pieceOf) };
+  });
+  const linksOf = (piece: number) => links.filter((link) => link.pieces.includes(piece));
+  const ends = [...pieces.keys()].filter((piece) => linksOf(piece).length <= 1);
+  if ([...pieces.keys()].some((piece) => linksOf(piece).length > 2)) return null;
+  const row: Omit<Strip, 'areaSqFt'>[] = [];
+  let came = -1;
+  // The pieces are in the order of their first letters.
+  for (let at = ends[0]; at !== undefined; ) {
+    const next = linksOf(at).find(({ joint }) => joint !== came);
+    row.push({ panels: pieces[at] ?? [], endsAt: next?.joint ?? null });
+    came = next?.joint ?? came;
+    const from: number = at;
+    at = next?.pieces.find((piece) => piece !== from);
+  }
+  return row.length === pieces.length ? row : null;
 }
 
-type End = { readonly xIn: number; readonly yIn: number };
-
-function endsOf({ fromXIn, fromYIn, toXIn, toYIn }: Line): readonly [End, End] {
-  return [
-    { xIn: fromXIn, yIn: fromYIn },
-    { xIn: toXIn, yIn: toYIn },
-  ];
+/** Panels that hang together across joints, but for those given; each in order, by their first panels. */
+function piecesOf(
+  panelCount: number,
+  borders: readonly Border[],
+  without: ReadonlySet<number>,
+): readonly (readonly number[])[] {
+  const pieceOf = Array.from({ length: panelCount }, (_, place) => place);
+  for (const { panels, joint } of borders) {
+    if (without.has(joint)) continue;
+    const [one, other] = panels.map((panel) => pieceOf[panel] ?? panel);
+    const [kept, gone] = [Math.min(one ?? 0, other ?? 0), Math.max(one ?? 0, other ?? 0)];
+    for (const [panel, piece] of pieceOf.entries()) if (piece === gone) pieceOf[panel] = kept;
+  }
+  return [...new Set(pieceOf)].map((piece) =>
+    [...pieceOf.keys()].filter((panel) => pieceOf[panel] === piece),
+  );
 }
 
-function middleOf({ fromXIn, fromYIn, toXIn, toYIn }: Line): End {
-  return { xIn: (fromXIn + toXIn) / 2, yIn: (fromYIn + toYIn) / 2 };
+function bordersOf(lines: readonly Line[], panels: readonly PanelArea[]): readonly Border[] {
+  return lines.flatMap((line, joint) => {
+    const along = panels.map(({ outline }) => stretchesOn(line, outline));
+    return panels.flatMap((_, one) =>
+      panels.slice(one + 1).flatMap((__, step): Border[] => {
+        const other = one + 1 + step;
+        const shares = (along[one] ?? []).some((first) =>
+          (along[other] ?? []).some(
+            (second) =>
+              first.isForth !== second.isForth &&
+              Math.min(first.toIn, second.toIn) - Math.max(first.fromIn, second.fromIn) > LEAST_SHARED_IN,
+          ),
+        );
+        return shares ? [{ panels: [one, other], joint }] : [];
+      }),
+    );
+  });
 }
 
-function cross(one: Line, other: Line): boolean {
-  const [from, to] = endsOf(one);
-  const [otherFrom, otherTo] = endsOf(other);
-  return segmentsMeet({ from, to }, { from: otherFrom, to: otherTo });
-}
-
-/** Between the ways of two lines, whichever ends they are drawn from. */
-function turnRad(one: Line, other: Line): number {
-  const offRad = Math.abs(headingRad(one) - headingRad(other)) % Math.PI;
-  return Math.min(offRad, Math.PI - offRad);
-}
-
-function headingRad({ fromXIn, fromYIn, toXIn, toYIn }: Line): number {
-  return Math.atan2(toYIn - fromYIn, toXIn - fromXIn);
-}
-
-/** A line drawn from the end from which another one is. */
-function alike(line: Line, first: Line): Line {
-  if (Math.cos(headingRad(line) - headingRad(first)) >= 0) return line;
-  return { fromXIn: line.toXIn, fromYIn: line.toYIn, toXIn: line.fromXIn, toYIn: line.fromYIn };
-}
-
-/** How far a point lies to the right of a line [in]; below 0 to the left. */
-function asideIn({ fromXIn, fromYIn, toXIn, toYIn }: Line, { xIn, yIn }: End): number {
-  const [dxIn, dyIn] = [toXIn - fromXIn, toYIn - fromYIn];
-  return ((xIn - fromXIn) * dyIn - (yIn - fromYIn) * dxIn) / Math.hypot(dxIn, dyIn);
+/** Where the edges of a panel lie on a joint, from its start [in], and whether they run with it: then it is on its left. */
+function stretchesOn(line: Line, outline: Outline) {
+  const from = { xIn: line.fromXIn, yIn: line.fromYIn };
+  const lengthIn = lineLengthIn(line);
+  const along = { xIn: (line.toXIn - from.xIn) / lengthIn, yIn: (line.toYIn - from.yIn) / lengthIn };
+  const alongIn = (at: Point) => (at.xIn - from.xIn) * along.xIn + (at.yIn - from.yIn) * along.yIn;
+  const isOn = (at: Point) =>
+    Math.abs((at.xIn - from.xIn) * along.yIn - (at.yIn - from.yIn) * along.xIn) < ON_JOINT_IN;
+  return outline.rings
+    .flatMap((ring) => edgesOf(ring))
+    .filter((edge) => edge.from.bulge === 0 && distanceIn(edge.from, edge.to) > 0)
+    .filter((edge) => isOn(edge.from) && isOn(edge.to))
+    .map((edge) => {
+      const [startIn, endIn] = [alongIn(edge.from), alongIn(edge.to)];
+      return { fromIn: Math.min(startIn, endIn), toIn: Math.max(startIn, endIn), isForth: endIn > startIn };
+    });
 }

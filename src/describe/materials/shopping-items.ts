@@ -163,20 +163,14 @@ function sundryItems(made: Made): ShoppingItem[] {
         text: say.strips(show.count(count), show.length(sundries.isolationStripIn)),
       },
     })),
-    ...(packs['tie-packs'] === undefined
-      ? []
-      : counted(packs['tie-packs'], (count) => ({
-          ...common,
-          item: say.ties,
-          quantity: pieces(count, show),
-        }))),
-    ...(packs['sealant-tubes'] === undefined
-      ? []
-      : counted(packs['sealant-tubes'], (count) => ({
-          ...common,
-          item: say.sealant,
-          quantity: pieces(count, show),
-        }))),
+    ...[
+      { packs: packs['tie-packs'], item: say.ties },
+      { packs: packs['sealant-tubes'], item: say.sealant },
+    ].flatMap(({ packs: some, item }) =>
+      some === undefined
+        ? []
+        : counted(some, (count) => ({ ...common, item, quantity: pieces(count, show) })),
+    ),
   ];
 }
 

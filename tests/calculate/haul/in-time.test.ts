@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { couldCarry, type PlanProblem } from '../../../src/calculate/haul/plan/index.ts';
+import { bestPlan, couldCarry, type PlanProblem, planHr } from '../../../src/calculate/haul/plan/index.ts';
 import { runCount } from '../../support/property-runs.ts';
 import { anExisting, aPlace, aTruck, haul, LONG_BOX, rate, rectangle, SHORT_BOX } from './a-haul.ts';
 
@@ -64,6 +64,9 @@ describe('days as a limit of the plan', () => {
     expect(result.problems).toEqual([]);
     expect(placesOf(result)).toEqual(['a-dear-one', 'a-dear-one', 'a-dear-one']);
     expect(new Set(result.data.trips.map(({ on }) => on))).toEqual(new Set([FIRST_ON]));
+    // What other plans cost is asked within the same hours, which the plan itself keeps.
+    expect(bestPlan(planned(result))).not.toBeNull();
+    expect(planHr(planned(result), result.data.planned!.plan)).toBeLessThanOrEqual(planned(result).mostHr!);
   });
 
   test('a second driver is in time where one is not', () => {

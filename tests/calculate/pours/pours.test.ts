@@ -4,11 +4,31 @@ import { figure, num } from '../../../src/calculate/figure.ts';
 import type { Slab } from '../../../src/calculate/job.ts';
 import { calcJoints } from '../../../src/calculate/joints/index.ts';
 import { calcPours, divided, stripsOf } from '../../../src/calculate/pours/index.ts';
+import { distanceIn, distanceToEdgeIn, edgesOf, type Outline } from '../../../src/geometry/index.ts';
 import { testExpressions } from '../evaluate.ts';
+import { AWKWARD } from '../joints/awkward.ts';
 import { aSlab, at, lShape, outlined, propertyRuns, rectangle } from '../slabs.ts';
 
 const of = (value: number, unit: 'sq ft' | 'yd3' | 'h') =>
   figure({ value, unit, decimals: 1, formula: { method: 'of the test' }, inputs: {} });
+
+/** How much of the edges of one lies on those of the other, looked at every inch [in]. */
+function sharedIn(one: Outline, other: Outline): number {
+  return one.rings
+    .flatMap((ring) => edgesOf(ring))
+    .filter(({ from }) => from.bulge === 0)
+    .reduce((sumIn, { from, to }) => {
+      const steps = Math.ceil(distanceIn(from, to));
+      const on = Array.from({ length: steps }, (_, step) => (step + 0.5) / steps).filter(
+        (share) =>
+          distanceToEdgeIn(other, {
+            xIn: from.xIn + (to.xIn - from.xIn) * share,
+            yIn: from.yIn + (to.yIn - from.yIn) * share,
+          }) < 0.05,
+      );
+      return sumIn + on.length;
+    }, 0);
+}
 
 type Changed = Partial<Pick<Parameters<typeof calcPours>[0], 'finishPeople' | 'rules' | 'inTime'>>;
 
@@ -17,7 +37,6 @@ function pours(slabs: readonly Slab[], changed: Changed = {}) {
   const laid = outlined(...slabs);
   const joints = calcJoints({ ...laid, mix: { slumpIn: 4, aggregateIn: 0.75 } });
   return calcPours({
-    outlines: laid.outlines,
     joints: joints.data,
     areas: laid.shapes.slabs,
     // A third of an inch short of 4 in deep: 1 yd3 for 81 sq ft.
@@ -59,7 +78,9 @@ describe('where a pour is divided', () => {
   });
 
   test('exact: as much as one pour takes is one pour, and a finisher more makes it one', () => {
-    const limit = (limitSqFt: number) => [{ code: 'area-large-for-finishers', limit: limitSqFt }];
+    const limit = (limitSqFt: number) => [
+      { code: 'area-large-for-finishers', limit: limitSqFt, source: 'of the test' },
+    ];
     expect(pours([drive], { rules: limit(720) })).toBeNull();
     expect(pours([drive], { rules: limit(719) })).not.toBeNull();
     expect(pours([drive], { rules: limit(360), finishPeople: 2 })).toBeNull();
@@ -92,6 +113,39 @@ describe('where a pour is divided', () => {
     ]);
   });
 
+  test.each([
+    ['s-walk', 8],
+    ['l-walk', 8],
+    ['turned-walk', 10],
+    ['round-turns', 9],
+    ['wide-bend', 6],
+    ['big-drive', 6],
+    // Round a well joints follow each other, and none parts the slab.
+    ['square-well', 1],
+  ])('the strips of %s follow each other: %d', (name, count) => {
+    const { shape, limitFt } = at(AWKWARD, name);
+    const laid = outlined(aSlab({ shape, jointSpacingIn: limitFt * 12 }));
+    const { lines, panels } = calcJoints({ ...laid, mix: { slumpIn: 4, aggregateIn: 0.75 } }).data;
+    const strips = stripsOf(at(lines, 'drive'), at(panels, 'drive'));
+    expect(strips).toHaveLength(count);
+    const places = strips.flatMap((strip) => strip.panels).toSorted((one, other) => one - other);
+    expect(places).toEqual([...at(panels, 'drive').keys()]);
+    expect(strips.map(({ endsAt }) => endsAt === null)).toEqual(
+      strips.map((_, index) => index === count - 1),
+    );
+    // A strip and the next one touch along the joint between them, and no other two strips do.
+    const touches = (one: number, other: number) =>
+      (strips[one]?.panels ?? []).some((panel) =>
+        (strips[other]?.panels ?? []).some(
+          (beside) => sharedIn(at(panels, 'drive')[panel]!.outline, at(panels, 'drive')[beside]!.outline) > 6,
+        ),
+      );
+    for (let one = 0; one < count; one += 1) {
+      for (let other = one + 1; other < count; other += 1)
+        expect(touches(one, other)).toBe(other === one + 1);
+    }
+  });
+
   test('a slab without joints is never divided', () => {
     const whole = aSlab({ joints: { cut: 'wet-sawn', lines: {}, propose: 'nothing', sealed: false } });
     const result = pours([whole])!;
@@ -118,7 +172,7 @@ describe('where a pour is divided', () => {
         fc.integer({ min: 40, max: 800 }),
         (shapes, limit) => {
           const slabs = shapes.map((one, index) => aSlab({ id: `slab-${index}`, shape: one }));
-          const rules = [{ code: 'area-large-for-finishers', limit }];
+          const rules = [{ code: 'area-large-for-finishers', limit, source: 'of the test' }];
           const laid = outlined(...slabs);
           const totalSqFt = Object.values(laid.shapes.slabs).reduce((sum, { area }) => sum + num(area), 0);
           const result = pours(slabs, { rules });
@@ -141,7 +195,7 @@ describe('where a pour is divided', () => {
             // No joint right across is within it: it is one strip.
             expect(part.slabs).toHaveLength(1);
             const [only] = part.slabs;
-            const strips = stripsOf(at(laid.outlines, only!.id), at(lines, only!.id), at(panels, only!.id));
+            const strips = stripsOf(at(lines, only!.id), at(panels, only!.id));
             expect(strips.map((strip) => strip.panels.toSorted((one, other) => one - other))).toContainEqual(
               only!.panels,
             );
