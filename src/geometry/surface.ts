@@ -13,11 +13,12 @@ export type Plane = { readonly at: HeightPoint; readonly climbX: number; readonl
 /**
  * A surface of plane triangles over points with heights. Beyond the hull of its points it goes on as the
  * plane of the triangle at the nearest edge of the hull; what lies out from a corner of the hull belongs to
- * the edge on its side of the line that halves the corner.
+ * the edge on its side of the line that halves the corner. Where a point stands within an inch of an edge of
+ * the hull, it counts as a point on it: how the sliver between them leans would be chance.
  */
 export type Surface = {
   readonly triangles: readonly Triangle[];
-  /** For each edge of the hull the part of the plan outside of it, and the triangle inside. */
+  /** For each edge of the hull the parts of the plan outside of it, each with the triangle that goes on. */
   readonly beyond: readonly { readonly sides: readonly HalfPlane[]; readonly triangle: Triangle }[];
 };
 
@@ -145,11 +146,12 @@ export function lowered(surface: Surface, byIn: number): Surface {
   };
 }
 
-type HullEdge = { readonly from: Point; readonly to: Point; readonly triangle: Triangle };
+/** An edge of a triangle, which lies left of it. */
+type Edge = { readonly from: Point; readonly to: Point; readonly triangle: Triangle };
 
 /** Edges that belong to one triangle only, each with what lies outside of it. */
 function beyondHull(triangles: readonly Triangle[]): Surface['beyond'] {
-  const edges = triangles.flatMap((triangle): HullEdge[] => {
+  const edges = triangles.flatMap((triangle): Edge[] => {
     const [a, b, c] = triangle;
     return [
       { from: a, to: b, triangle },
@@ -158,7 +160,7 @@ function beyondHull(triangles: readonly Triangle[]): Surface['beyond'] {
     ];
   });
   const hull = edges.filter(({ from, to }) => !edges.some((other) => other.from === to && other.to === from));
-  return hull.map((edge) => {
+  return hull.flatMap((edge) => {
     const before = hull.find(({ to }) => to === edge.from) ?? edge;
     const after = hull.find(({ from }) => from === edge.to) ?? edge;
     const sides = [
@@ -166,13 +168,48 @@ function beyondHull(triangles: readonly Triangle[]): Surface['beyond'] {
       leftOf(edge.from, outFrom(edge.from, before, edge)),
       leftOf(outFrom(edge.to, edge, after), edge.to),
     ];
-    return { sides, triangle: edge.triangle };
+    const straightOut = outFrom({ xIn: 0, yIn: 0 }, edge, edge);
+    const parts = partsBeyond(edge, straightOut, edges) ?? [{ sides: [], triangle: edge.triangle }];
+    return parts.map((part) => ({ sides: [...sides, ...part.sides], triangle: part.triangle }));
   });
 }
 
+/**
+ * How the ground goes on out from an edge: as its triangle, or where the tip of that stands within an inch of
+ * the edge, as the triangles behind it, each up to the line from the tip straight out.
+ *
+ * @param straightOut From the place 0, 0.
+ * @param passed Triangles that do not count again: past a cluster of points one would go in circles.
+ * @returns Null where there are slivers only.
+ */
+function partsBeyond(
+  edge: Edge,
+  straightOut: Point,
+  edges: readonly Edge[],
+  passed: readonly Triangle[] = [],
+): Surface['beyond'] | null {
+  const { from, to, triangle } = edge;
+  const tip = triangle.find((corner) => corner !== from && corner !== to);
+  if (tip === undefined) throw new RangeError('a triangle needs a corner off its edge');
+  if (crossSqIn(from, to, tip) > IN_LINE_IN * distanceIn(from, to)) return [{ sides: [], triangle }];
+  const behind = (start: Point, end: Point) => {
+    const next = edges.find((other) => other.from === start && other.to === end);
+    if (next === undefined || passed.includes(next.triangle)) return null;
+    return partsBeyond(next, straightOut, edges, [...passed, triangle]);
+  };
+  const before = behind(from, tip);
+  const after = behind(tip, to);
+  if (before === null || after === null) return before ?? after;
+  const outIn = { xIn: tip.xIn + straightOut.xIn, yIn: tip.yIn + straightOut.yIn };
+  return [
+    ...before.map((part) => ({ ...part, sides: [...part.sides, leftOf(outIn, tip)] })),
+    ...after.map((part) => ({ ...part, sides: [...part.sides, leftOf(tip, outIn)] })),
+  ];
+}
+
 /** A point out from a corner of the hull, on the line that halves the corner. */
-function outFrom(corner: Point, before: HullEdge, after: HullEdge): Point {
-  const outward = ({ from, to }: HullEdge) => {
+function outFrom(corner: Point, before: Edge, after: Edge): Point {
+  const outward = ({ from, to }: Edge) => {
     const lengthIn = distanceIn(from, to);
     return { x: (to.yIn - from.yIn) / lengthIn, y: (from.xIn - to.xIn) / lengthIn };
   };

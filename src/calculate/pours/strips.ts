@@ -72,7 +72,6 @@ function rowOf(
   });
   const linksOf = (piece: number) => links.filter((link) => link.pieces.includes(piece));
   const ends = [...pieces.keys()].filter((piece) => linksOf(piece).length <= 1);
-  if ([...pieces.keys()].some((piece) => linksOf(piece).length > 2)) return null;
   const row: Omit<Strip, 'areaSqFt'>[] = [];
   let came = -1;
   // The pieces are in the order of their first letters.
@@ -83,6 +82,7 @@ function rowOf(
     const from: number = at;
     at = next?.pieces.find((piece) => piece !== from);
   }
+  // Where a piece has three neighbours, some are left.
   return row.length === pieces.length ? row : null;
 }
 
@@ -113,7 +113,6 @@ function bordersOf(lines: readonly Line[], panels: readonly PanelArea[]): readon
         const shares = (along[one] ?? []).some((first) =>
           (along[other] ?? []).some(
             (second) =>
-              first.isForth !== second.isForth &&
               Math.min(first.toIn, second.toIn) - Math.max(first.fromIn, second.fromIn) > LEAST_SHARED_IN,
           ),
         );
@@ -123,7 +122,7 @@ function bordersOf(lines: readonly Line[], panels: readonly PanelArea[]): readon
   });
 }
 
-/** Where the edges of a panel lie on a joint, from its start [in], and whether they run with it: then it is on its left. */
+/** Where the edges of a panel lie on a joint, from its start [in]. */
 function stretchesOn(line: Line, outline: Outline) {
   const from = { xIn: line.fromXIn, yIn: line.fromYIn };
   const lengthIn = lineLengthIn(line);
@@ -137,6 +136,6 @@ function stretchesOn(line: Line, outline: Outline) {
     .filter((edge) => isOn(edge.from) && isOn(edge.to))
     .map((edge) => {
       const [startIn, endIn] = [alongIn(edge.from), alongIn(edge.to)];
-      return { fromIn: Math.min(startIn, endIn), toIn: Math.max(startIn, endIn), isForth: endIn > startIn };
+      return { fromIn: Math.min(startIn, endIn), toIn: Math.max(startIn, endIn) };
     });
 }

@@ -125,6 +125,10 @@ describe('cost', () => {
     expect(shown(costOfJob({ reinforcement }).figures.lines)['bar-ties']).toBe('13.00');
     const full = costOfJob({ reinforcement: { total: steelBought({ ties: fig(400, 'each') }) } });
     expect(shown(full.figures.lines)['bar-ties']).toBe('6.50');
+    const paths = Object.values(full.figures.lines['bar-ties']?.inputs ?? {}).map((input) =>
+      'path' in input ? input.path : '',
+    );
+    expect(paths).toContain('company.suppliers.sundries.bar-ties.price');
     const all = aCostInput().suppliers;
     const sundries = { ...all.sundries, barTies: null };
     const none = costOfJob({ reinforcement, suppliers: { ...all, sundries } });

@@ -113,6 +113,17 @@ describe('where a pour is divided', () => {
     ]);
   });
 
+  test('of two ways to divide it, as many each, that with the shorter joints', () => {
+    // 20 by 16 ft in 2 by 2 panels.
+    const block = aSlab({ shape: rectangle(240, 192) });
+    const sides = ['drive 0,2', 'drive 1,3'];
+    const limit = [{ code: 'area-large-for-finishers', limit: 200, source: 'of the test' }];
+    expect(partsOf(pours([block], { rules: limit })).map(([panels]) => panels)).toEqual(sides);
+    const turned = aSlab({ shape: rectangle(192, 240) });
+    const rows = ['drive 0,1', 'drive 2,3'];
+    expect(partsOf(pours([turned], { rules: limit })).map(([panels]) => panels)).toEqual(rows);
+  });
+
   test.each([
     ['s-walk', 8],
     ['l-walk', 8],
