@@ -133,6 +133,7 @@ function poursOf(job: Job, work: Work, pourDay: PourDayResult | null): PoursResu
     joints: work.joints.data,
     areas: work.outline.figures.slabs,
     net: work.concrete.figures.slabs,
+    slabs: job.build.slabs,
     finishPeople: job.company.production.finish.people,
     rules: job.rules,
     inTime:

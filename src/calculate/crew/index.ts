@@ -1,9 +1,11 @@
 import type { CoreProblem } from '../../problems/index.ts';
 import { daysBetween, weekdayOf } from '../../units/index.ts';
+import { exposedTimes } from '../exposed.ts';
 import { type Figure, figure, given, num } from '../figure.ts';
 import type { Company, Plan } from '../job.ts';
+import { thingNamed } from '../parts.ts';
 import { productionRows } from '../production-row.ts';
-import { inputKey, inputsOf, sumOfParts } from '../sum-figure.ts';
+import { inputKey, inputsOf, sumExpression, sumOfParts } from '../sum-figure.ts';
 import type { TopicResult } from '../topic.ts';
 import { type Openings, planCalendar, type WorkDay } from './calendar.ts';
 import { type TaskHours, taskHours } from './hours.ts';
@@ -25,7 +27,7 @@ export type CrewFigures = {
     readonly 'work-days': Figure;
     /** People a task asks for beyond those of the crew. */
     readonly 'people-short': Figure;
-    /** Area to finish for each of the people who finish. */
+    /** Area to finish for each of the people who finish; exposed aggregate counts for more. */
     readonly 'area-per-finisher': Figure;
     /** Only where the day of the pour is chosen. */
     readonly 'pour-early'?: Figure;
@@ -95,7 +97,7 @@ export function calcCrew(
         }),
         'work-days': workDaysFigure(phases, shared),
         'people-short': peopleShort(tasks, production, crewCount),
-        'area-per-finisher': areaPerFinisher(quantities.finish, production.finish.people),
+        'area-per-finisher': areaPerFinisher(quantities.finish, production.finish.people, input),
         ...(plan.poursOn === null ? {} : { 'pour-early': pourEarly(plan.startsOn, plan.poursOn, freeOn) }),
       },
     },
@@ -143,12 +145,25 @@ function peopleShort(
   });
 }
 
-function areaPerFinisher(areaSqFt: Figure, peopleCount: number): Figure {
-  return figure({
-    value: num(areaSqFt) / peopleCount,
-    unit: 'sq ft',
-    decimals: 0,
-    formula: 'areaSqFt / peopleCount',
-    inputs: { areaSqFt, peopleCount: given('company.production.finish.people', peopleCount, 'each') },
+function areaPerFinisher(
+  areaSqFt: Figure,
+  peopleCount: number,
+  { shapes, slabs }: Pick<WorkFigures, 'shapes'> & Pick<WorkThings, 'slabs'>,
+): Figure {
+  const exposed = Object.entries(shapes.slabs).flatMap(([id, { area }]) => {
+    const times = exposedTimes(thingNamed(slabs, id, 'slab').finish);
+    return times === null ? [] : [{ key: inputKey('exposed', id, 'SqFt'), input: area, times }];
   });
+  const [first] = exposed;
+  const inputs = { areaSqFt, peopleCount: given('company.production.finish.people', peopleCount, 'each') };
+  const made = (value: number, formula: string, more: Figure['inputs']) =>
+    figure({ value, unit: 'sq ft', decimals: 0, formula, inputs: { ...inputs, ...more } });
+  if (first === undefined) return made(num(areaSqFt) / peopleCount, 'areaSqFt / peopleCount', {});
+
+  const exposedSqFt = exposed.reduce((sum, { input }) => sum + num(input), 0);
+  return made(
+    (num(areaSqFt) + exposedSqFt * (num(first.times) - 1)) / peopleCount,
+    `(areaSqFt + (${sumExpression(exposed)}) * (exposedTimes - 1)) / peopleCount`,
+    { ...inputsOf(exposed), exposedTimes: first.times },
+  );
 }

@@ -1,6 +1,6 @@
 import { type Figure, figure, given, num } from '../figure.ts';
 import type { BuiltSteps } from '../flights/index.ts';
-import type { BreakOut, Reinforcement, Site } from '../job.ts';
+import type { BreakOut, Finish, Reinforcement, Site } from '../job.ts';
 import { inputKey, inputsOf, type Part, sumOfParts } from '../sum-figure.ts';
 import { plainSlabQuantity } from './break-quantity.ts';
 import { brokenOthers, brokenParts, dugParts, type HollowVolumes, type StandingPart } from './standing.ts';
@@ -41,7 +41,9 @@ export type WorkThings = {
   readonly hollow: Site['hollow'];
   readonly oldSteps: Site['oldSteps'];
   readonly chip: Site['chip'];
-  readonly slabs: Readonly<Record<string, { readonly reinforcement: Reinforcement }>>;
+  readonly slabs: Readonly<
+    Record<string, { readonly reinforcement: Reinforcement; readonly finish: Finish }>
+  >;
   readonly steps: Readonly<Record<string, BuiltSteps>>;
 };
 

@@ -1,9 +1,11 @@
 import type { Line } from '../../geometry/index.ts';
-import { constant, type Figure, figure, given, num } from '../figure.ts';
+import { exposedTimes } from '../exposed.ts';
+import { type Constant, constant, type Figure, figure, given, num } from '../figure.ts';
+import type { Finish } from '../job.ts';
 import type { Panel } from '../joints/index.ts';
 import { thingNamed } from '../parts.ts';
 import type { Rule } from '../rule.ts';
-import { inputKey, inputsOf, sumExpression, sumOfParts } from '../sum-figure.ts';
+import { inputKey, inputsOf, type Part, sumOfParts } from '../sum-figure.ts';
 import { divided } from './divide.ts';
 import { type Strip, stripsOf } from './strips.ts';
 
@@ -14,12 +16,14 @@ export type PartFigures = {
   /** Its part of each slab, by the id of the slab. */
   readonly slabs: Readonly<Record<string, Figure>>;
   readonly area: Figure;
+  /** The area with what is exposed aggregate counted for more; only where some of it is. */
+  readonly counted?: Figure;
   /** What its part of each slab takes, without what is added to an order. */
   readonly concrete: Figure;
 };
 
 export type PoursFigures = {
-  /** What this crew finishes in one pour. */
+  /** What this crew finishes in one pour, of a broom finish. */
   readonly 'most-area': Figure;
   readonly count: Figure;
   /** By `pour-1` and so on, in the order of the slabs. */
@@ -62,6 +66,7 @@ export function calcPours(input: {
   };
   readonly areas: Readonly<Record<string, { readonly area: Figure }>>;
   readonly net: Readonly<Record<string, { readonly net: Figure }>>;
+  readonly slabs: Readonly<Record<string, { readonly finish: Finish }>>;
   readonly finishPeople: number;
   readonly rules: readonly Pick<Rule, 'code' | 'limit' | 'source'>[];
   /** How fast all of it can be finished on the day of the pour; null without a forecast. */
@@ -72,9 +77,9 @@ export function calcPours(input: {
   } | null;
 }): PoursResult | null {
   const ids = Object.keys(input.joints.panels);
-  const mostArea = mostAreaOf(input, ids);
-  const totalSqFt = ids.reduce((sum, id) => sum + num(thingNamed(input.areas, id, 'slab').area), 0);
-  if (totalSqFt <= num(mostArea)) return null;
+  const counted = ids.map((id) => countedPart(id, thingNamed(input.areas, id, 'slab').area, input));
+  const mostArea = mostAreaOf(input, counted);
+  if (countedSqFt(counted) <= num(mostArea)) return null;
 
   const atoms: readonly Atom[] = ids.flatMap((id) =>
     stripsOf(thingNamed(input.joints.lines, id, 'slab'), thingNamed(input.joints.panels, id, 'slab')).map(
@@ -82,7 +87,7 @@ export function calcPours(input: {
     ),
   );
   const ends = divided(
-    atoms.map(({ areaSqFt }) => areaSqFt),
+    atoms.map(({ id, areaSqFt }) => areaSqFt * timesOf(thingNamed(input.slabs, id, 'slab').finish)),
     num(mostArea),
   );
   const groups = ends.map((end, index) => atoms.slice(ends[index - 1] ?? 0, end));
@@ -110,8 +115,8 @@ export function calcPours(input: {
 }
 
 function mostAreaOf(
-  { finishPeople, rules, inTime, areas }: Parameters<typeof calcPours>[0],
-  ids: readonly string[],
+  { finishPeople, rules, inTime }: Pick<Parameters<typeof calcPours>[0], 'finishPeople' | 'rules' | 'inTime'>,
+  slabs: readonly CountedPart[],
 ): Figure {
   const peopleCount = given('company.production.finish.people', finishPeople, 'each');
   const rule = rules.find(({ code }) => code === 'area-large-for-finishers');
@@ -130,17 +135,15 @@ function mostAreaOf(
   if (inTime === null) return made(finishPeople * each, 'peopleCount * eachSqFt', byPeople);
 
   const { timeToFinishHr, finishLaborHr } = inTime;
-  const slabs = ids.map((id) => ({
-    key: inputKey('area', id, 'SqFt'),
-    input: thingNamed(areas, id, 'slab').area,
-  }));
-  const allSqFt = slabs.reduce((sum, { input }) => sum + num(input), 0);
   return made(
-    Math.min(finishPeople * each, (allSqFt * inTime.crewCount * num(timeToFinishHr)) / num(finishLaborHr)),
-    `min(peopleCount * eachSqFt, (${sumExpression(slabs)}) * crewCount * timeToFinishHr / finishLaborHr)`,
+    Math.min(
+      finishPeople * each,
+      (countedSqFt(slabs) * inTime.crewCount * num(timeToFinishHr)) / num(finishLaborHr),
+    ),
+    `min(peopleCount * eachSqFt, (${countedExpression(slabs)}) * crewCount * timeToFinishHr / finishLaborHr)`,
     {
       ...byPeople,
-      ...inputsOf(slabs),
+      ...countedInputs(slabs),
       crewCount: given('plan.crew', inTime.crewCount, 'each'),
       timeToFinishHr,
       finishLaborHr,
@@ -150,7 +153,7 @@ function mostAreaOf(
 
 function partFigures(
   group: readonly Atom[],
-  { areas, net }: Pick<Parameters<typeof calcPours>[0], 'areas' | 'net'>,
+  { areas, net, slabs }: Pick<Parameters<typeof calcPours>[0], 'areas' | 'net' | 'slabs'>,
 ): PartFigures {
   const bySlab = slabsOf(group).map(({ id, areaSqFt }) => {
     const whole = { key: inputKey('area', id, 'SqFt'), input: thingNamed(areas, id, 'slab').area };
@@ -169,9 +172,21 @@ function partFigures(
     };
   });
   const parts = bySlab.map(({ part }) => part);
+  const counted = bySlab.map(({ id, part }) => countedPart(id, part.input, { slabs }));
   return {
     slabs: Object.fromEntries(bySlab.map(({ id, part }) => [id, part.input])),
     area: sumOfParts({ parts, unit: 'sq ft', decimals: 0 }),
+    ...(counted.every(({ times }) => times === null)
+      ? {}
+      : {
+          counted: figure({
+            value: countedSqFt(counted),
+            unit: 'sq ft',
+            decimals: 0,
+            formula: countedExpression(counted),
+            inputs: countedInputs(counted),
+          }),
+        }),
     concrete: figure({
       value: bySlab.reduce(
         (sum, { part, whole, net: of }) => sum + (num(of.input) * num(part.input)) / num(whole.input),
@@ -207,9 +222,9 @@ function partOf(group: readonly Atom[]): PourPart {
 }
 
 function overMost(parts: Readonly<Record<string, PartFigures>>, mostAreaSqFt: Figure): Figure {
-  const areas = Object.entries(parts).map(([id, { area }]) => ({
+  const areas = Object.entries(parts).map(([id, { area, counted }]) => ({
     key: inputKey('area', id, 'SqFt'),
-    input: area,
+    input: counted ?? area,
   }));
   return figure({
     value: Math.max(0, Math.max(...areas.map(({ input }) => num(input))) - num(mostAreaSqFt)),
@@ -218,4 +233,34 @@ function overMost(parts: Readonly<Record<string, PartFigures>>, mostAreaSqFt: Fi
     formula: `max(0, max(${areas.map(({ key }) => key).join(', ')}) - mostAreaSqFt)`,
     inputs: { ...inputsOf(areas), mostAreaSqFt },
   });
+}
+
+/** Area of a slab, and what a square foot of it counts as where that is not 1. */
+type CountedPart = Part & { readonly times: Constant | null };
+
+function countedPart(
+  id: string,
+  areaSqFt: Figure,
+  { slabs }: Pick<Parameters<typeof calcPours>[0], 'slabs'>,
+): CountedPart {
+  const times = exposedTimes(thingNamed(slabs, id, 'slab').finish);
+  return { key: inputKey('area', id, 'SqFt'), input: areaSqFt, times };
+}
+
+function timesOf(finish: Finish): number {
+  const times = exposedTimes(finish);
+  return times === null ? 1 : num(times);
+}
+
+function countedSqFt(parts: readonly CountedPart[]): number {
+  return parts.reduce((sum, { input, times }) => sum + num(input) * (times === null ? 1 : num(times)), 0);
+}
+
+function countedExpression(parts: readonly CountedPart[]): string {
+  return parts.map(({ key, times }) => (times === null ? key : `${key} * exposedTimes`)).join(' + ');
+}
+
+function countedInputs(parts: readonly CountedPart[]): Figure['inputs'] {
+  const times = parts.find((one) => one.times !== null)?.times ?? null;
+  return { ...inputsOf(parts), ...(times === null ? {} : { exposedTimes: times }) };
 }

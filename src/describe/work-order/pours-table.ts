@@ -1,3 +1,4 @@
+import { exposedTimes } from '../../calculate/exposed.ts';
 import { num } from '../../calculate/figure.ts';
 import type { JobResults } from '../../calculate/index.ts';
 import type { Job } from '../../calculate/job.ts';
@@ -13,7 +14,7 @@ type Made = { readonly job: Job; readonly results: JobResults; readonly show: Sh
 
 /** Where to divide what is more than the crew finishes in one pour; null where it is not. */
 export function poursTable(made: Made): TableView | null {
-  const { results, show, words } = made;
+  const { job, results, show, words } = made;
   const { pours } = results;
   if (pours === null) return null;
   const say = words.workOrder.pours;
@@ -27,7 +28,16 @@ export function poursTable(made: Made): TableView | null {
       endOf(part, index === pours.data.parts.length - 1, made),
     );
   });
-  const note = [say.most(show.area(num(pours.figures['most-area']))), say.bulkhead, say.days].join(' ');
+  const times =
+    Object.values(job.build.slabs)
+      .map(({ finish }) => exposedTimes(finish))
+      .find((one) => one !== null) ?? null;
+  const note = [
+    say.most(show.area(num(pours.figures['most-area']))),
+    ...(times === null ? [] : [say.exposed(show.ratio(num(times)))]),
+    say.bulkhead,
+    say.days,
+  ].join(' ');
   return {
     caption: say.caption,
     columns: [start(say.number), start(say.panels), end(say.area), end(say.concrete), start(say.endsAt)],

@@ -247,6 +247,9 @@ describe('phases and days', () => {
     const { figures } = crewOf({ production: production({ place: row('place', '5 yd3 per h', 5) }) });
     expect(num(figures.total['people-short'])).toBe(2);
     expect(num(figures.total['area-per-finisher'])).toBe(360);
+    // 250 of exposed aggregate for 400 of a broom finish: 360 x 1.6.
+    const exposed = crewOf({ slabs: { drive: aSlab({ finish: 'exposed-aggregate' }) } });
+    expect(num(exposed.figures.total['area-per-finisher'])).toBeCloseTo(576, 9);
     expect(num(crewOf().figures.total['people-short'])).toBe(0);
   });
 

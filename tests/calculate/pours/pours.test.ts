@@ -39,6 +39,7 @@ function pours(slabs: readonly Slab[], changed: Changed = {}) {
   return calcPours({
     joints: joints.data,
     areas: laid.shapes.slabs,
+    slabs: Object.fromEntries(slabs.map((slab) => [slab.id, slab])),
     // A third of an inch short of 4 in deep: 1 yd3 for 81 sq ft.
     net: Object.fromEntries(
       Object.entries(laid.shapes.slabs).map(([id, { area }]) => [id, { net: of(num(area) / 81, 'yd3') }]),
@@ -98,6 +99,31 @@ describe('where a pour is divided', () => {
     expect(num(result.figures['most-area'])).toBe(360);
     expect(result.data.parts).toHaveLength(2);
     expect(pours([drive], { finishPeople: 3, inTime: { ...inTime, finishLaborHr: of(6, 'h') } })).toBeNull();
+  });
+
+  // 400 sq ft of a broom finish a finisher, 250 of exposed aggregate: 720 x 1.6 = 1152.
+  test('exposed aggregate counts 1.6 times', () => {
+    const exposed = aSlab({ finish: 'exposed-aggregate' });
+    const limit = (limitSqFt: number) => [
+      { code: 'area-large-for-finishers', limit: limitSqFt, source: 'of the test' },
+    ];
+    expect(pours([exposed], { rules: limit(1152) })).toBeNull();
+    const two = pours([exposed], { rules: limit(1151) })!;
+    expect(num(two.figures.count)).toBe(2);
+    expect(num(two.figures.parts['pour-1']!.area)).toBeCloseTo(360, 9);
+    expect(num(two.figures.parts['pour-1']!.counted!)).toBeCloseTo(576, 9);
+    // 180 sq ft of it count as 288.
+    const small = pours([exposed], { rules: limit(280) })!;
+    expect(small.data.parts).toHaveLength(4);
+    expect(num(small.figures['over-most'])).toBeCloseTo(8, 9);
+    // With a broomed walk of 120 sq ft: 1272, and what time there is, is shared as they count.
+    const walk = aSlab({ id: 'walk', use: 'walk', shape: rectangle(48, 360) });
+    expect(pours([walk, exposed], { rules: limit(1272) })).toBeNull();
+    const inTime = { timeToFinishHr: of(2, 'h'), crewCount: 3, finishLaborHr: of(12, 'h') };
+    const both = pours([walk, exposed], { finishPeople: 9, inTime })!;
+    expect(num(both.figures['most-area'])).toBeCloseTo(636, 9);
+    expect(both.figures.parts['pour-1']!.counted).toBeDefined();
+    expect(pours([walk, aSlab()], { rules: limit(500) })!.figures.parts['pour-1']!.counted).toBeUndefined();
   });
 
   test('slabs that go together are poured together, and a pour may end with a slab', () => {
@@ -277,4 +303,9 @@ describe('divided', () => {
 const walk = aSlab({ id: 'walk', use: 'walk', shape: rectangle(48, 360) });
 const inTime = { timeToFinishHr: of(2, 'h'), crewCount: 3, finishLaborHr: of(12, 'h') };
 testExpressions('pours by the finishers', pours([aSlab(), walk])!.figures, 2);
+testExpressions(
+  'pours with exposed aggregate',
+  pours([aSlab({ finish: 'exposed-aggregate' }), walk], { inTime, finishPeople: 3 })!.figures,
+  2,
+);
 testExpressions('pours by the day', pours([aSlab(), walk], { inTime, finishPeople: 3 })!.figures, 2);
