@@ -3,19 +3,32 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 const printing = ['tests/browser/**/*.test.ts', 'tests/commands/**/*.test.ts'];
 
-/** Short files of which each has a minute of tests: begun last, they would leave a processor idle. */
-const LONGEST = [
+/**
+ * Files of which each takes a minute or waits for programs and browsers that it starts: begun last, they would leave a
+ * processor idle. In the order in which they begin.
+ */
+const FIRST = [
   'tests/documents/leaves.test.ts',
   'tests/documents/leaves-company.test.ts',
-  'tests/documents/words.test.ts',
   'tests/browser/pages.test.ts',
+  'tests/browser/print.test.ts',
+  'tests/commands/build.test.ts',
+  'tests/commands/killed.test.ts',
+  'tests/commands/refused.test.ts',
+  'tests/commands/program.test.ts',
+  'tests/commands/serve.test.ts',
+  'tests/documents/words.test.ts',
+  'tests/documents/privacy.test.ts',
+  'tests/properties/job.test.ts',
 ];
 
 class LongestFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
-    const isLong = ({ moduleId }: TestSpecification) => LONGEST.some((path) => moduleId.endsWith(path));
+    const placeOf = ({ moduleId }: TestSpecification) => FIRST.findIndex((path) => moduleId.endsWith(path));
     const sorted = await super.sort(files);
-    return [...sorted.filter(isLong), ...sorted.filter((file) => !isLong(file))];
+    const first = sorted.filter((file) => placeOf(file) >= 0);
+    const rest = sorted.filter((file) => placeOf(file) < 0);
+    return [...first.toSorted((one, other) => placeOf(one) - placeOf(other)), ...rest];
   }
 }
 
@@ -35,14 +48,14 @@ export default defineConfig({
           exclude: printing,
           isolate: false,
           hookTimeout: 180_000,
-          maxWorkers: 2,
+          maxWorkers: 3,
           // What a test makes lives for a moment and is much: with room for it, less is gathered up too early.
           pool: 'forks',
           execArgv: ['--min-semi-space-size=64', '--max-semi-space-size=64'],
         },
       },
       {
-        // After the others: a browser takes both cores, but a program that starts waits for its files.
+        // Beside the others: while a program or a browser starts, the cores have room. So three workers for two cores.
         extends: true,
         test: {
           name: 'whole',
@@ -50,8 +63,7 @@ export default defineConfig({
           include: printing,
           globalSetup: './tests/support/build-demos.ts',
           setupFiles: './tests/support/demos-built.ts',
-          maxWorkers: 2,
-          sequence: { groupOrder: 1 },
+          maxWorkers: 3,
           hookTimeout: 180_000,
         },
       },

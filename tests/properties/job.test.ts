@@ -15,7 +15,7 @@ import { expectTotal } from '../support/totals.ts';
 
 /** Set PROPERTY_SEED to repeat a run. */
 const seed = Number(process.env['PROPERTY_SEED'] ?? Date.now() % 2 ** 31);
-const run = { seed, numRuns: runCount(200) };
+const run = { seed, numRuns: runCount(100) };
 console.log(`job: properties run with PROPERTY_SEED=${seed}`);
 
 const demo = jobNamed(preparedIn(DEMO_JOBS), 'maple-court').job;
