@@ -3,32 +3,19 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 const printing = ['tests/browser/**/*.test.ts', 'tests/commands/**/*.test.ts'];
 
-/**
- * Files of which each takes a minute or waits for programs and browsers that it starts: begun last, they would leave a
- * processor idle. In the order in which they begin.
- */
-const FIRST = [
+/** Short files of which each has a minute of tests: begun last, they would leave a processor idle. */
+const LONGEST = [
   'tests/documents/leaves.test.ts',
   'tests/documents/leaves-company.test.ts',
-  'tests/browser/pages.test.ts',
-  'tests/browser/print.test.ts',
-  'tests/commands/build.test.ts',
-  'tests/commands/killed.test.ts',
-  'tests/commands/refused.test.ts',
-  'tests/commands/program.test.ts',
-  'tests/commands/serve.test.ts',
   'tests/documents/words.test.ts',
-  'tests/documents/privacy.test.ts',
-  'tests/properties/job.test.ts',
+  'tests/browser/pages.test.ts',
 ];
 
 class LongestFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
-    const placeOf = ({ moduleId }: TestSpecification) => FIRST.findIndex((path) => moduleId.endsWith(path));
+    const isLong = ({ moduleId }: TestSpecification) => LONGEST.some((path) => moduleId.endsWith(path));
     const sorted = await super.sort(files);
-    const first = sorted.filter((file) => placeOf(file) >= 0);
-    const rest = sorted.filter((file) => placeOf(file) < 0);
-    return [...first.toSorted((one, other) => placeOf(one) - placeOf(other)), ...rest];
+    return [...sorted.filter(isLong), ...sorted.filter((file) => !isLong(file))];
   }
 }
 
@@ -48,14 +35,14 @@ export default defineConfig({
           exclude: printing,
           isolate: false,
           hookTimeout: 180_000,
-          maxWorkers: 3,
+          maxWorkers: 2,
           // What a test makes lives for a moment and is much: with room for it, less is gathered up too early.
           pool: 'forks',
           execArgv: ['--min-semi-space-size=64', '--max-semi-space-size=64'],
         },
       },
       {
-        // Beside the others: while a program or a browser starts, the cores have room. So three workers for two cores.
+        // After the others: a browser takes both cores, but a program that starts waits for its files.
         extends: true,
         test: {
           name: 'whole',
@@ -63,7 +50,8 @@ export default defineConfig({
           include: printing,
           globalSetup: './tests/support/build-demos.ts',
           setupFiles: './tests/support/demos-built.ts',
-          maxWorkers: 3,
+          maxWorkers: 2,
+          sequence: { groupOrder: 1 },
           hookTimeout: 180_000,
         },
       },

@@ -272,7 +272,7 @@ export const workOrder = {
     nothing: '–',
     most: (area: string) => `This crew finishes ${area} in one pour.`,
     exposed: (times: string) =>
-      `A square foot of exposed aggregate counts as ${times} of a broom finish there.`,
+      `That is of a broom finish: what is to be exposed aggregate counts ${times} times.`,
     // 30 min: C. Beall, Masonry and Concrete (seen); the butt joint of 4 in: the same, 2.5.2 (seen); dowels: common practice.
     bulkhead:
       'Where a pour ends at a joint, a bulkhead stands there, straight and as deep as the slab, and nobody saws: plain where the slab is 4 in. or 100 mm and nobody drives, else with smooth dowels greased at one end. Where placing stops for more than half an hour anywhere else, such a joint is made by chance.',
