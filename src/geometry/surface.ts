@@ -168,8 +168,7 @@ function beyondHull(triangles: readonly Triangle[]): Surface['beyond'] {
       leftOf(edge.from, outFrom(edge.from, before, edge)),
       leftOf(outFrom(edge.to, edge, after), edge.to),
     ];
-    const straightOut = outFrom({ xIn: 0, yIn: 0 }, edge, edge);
-    const parts = partsBeyond(edge, straightOut, edges) ?? [{ sides: [], triangle: edge.triangle }];
+    const parts = partsBeyond(edge, edge, edges) ?? [{ sides: [], triangle: edge.triangle }];
     return parts.map((part) => ({ sides: [...sides, ...part.sides], triangle: part.triangle }));
   });
 }
@@ -178,32 +177,34 @@ function beyondHull(triangles: readonly Triangle[]): Surface['beyond'] {
  * How the ground goes on out from an edge: as its triangle, or where the tip of that stands within an inch of
  * the edge, as the triangles behind it, each up to the line from the tip straight out.
  *
- * @param straightOut From the place 0, 0.
- * @param passed Triangles that do not count again: past a cluster of points one would go in circles.
+ * @param hull The edge of the hull; `edge` is it, or one behind it.
+ * @param passed Slivers so far, each looked behind once: of many readings along a wall there are too many ways.
  * @returns Null where there are slivers only.
  */
 function partsBeyond(
   edge: Edge,
-  straightOut: Point,
+  hull: Edge,
   edges: readonly Edge[],
-  passed: readonly Triangle[] = [],
+  passed: Set<Triangle> = new Set(),
 ): Surface['beyond'] | null {
   const { from, to, triangle } = edge;
   const tip = triangle.find((corner) => corner !== from && corner !== to);
   if (tip === undefined) throw new RangeError('a triangle needs a corner off its edge');
-  if (crossSqIn(from, to, tip) > IN_LINE_IN * distanceIn(from, to)) return [{ sides: [], triangle }];
+  if (crossSqIn(hull.from, hull.to, tip) > IN_LINE_IN * distanceIn(hull.from, hull.to))
+    return [{ sides: [], triangle }];
+  passed.add(triangle);
   const behind = (start: Point, end: Point) => {
     const next = edges.find((other) => other.from === start && other.to === end);
-    if (next === undefined || passed.includes(next.triangle)) return null;
-    return partsBeyond(next, straightOut, edges, [...passed, triangle]);
+    if (next === undefined || passed.has(next.triangle)) return null;
+    return partsBeyond(next, hull, edges, passed);
   };
   const before = behind(from, tip);
   const after = behind(tip, to);
   if (before === null || after === null) return before ?? after;
-  const outIn = { xIn: tip.xIn + straightOut.xIn, yIn: tip.yIn + straightOut.yIn };
+  const out = outFrom(tip, hull, hull);
   return [
-    ...before.map((part) => ({ ...part, sides: [...part.sides, leftOf(outIn, tip)] })),
-    ...after.map((part) => ({ ...part, sides: [...part.sides, leftOf(tip, outIn)] })),
+    ...before.map((part) => ({ ...part, sides: [...part.sides, leftOf(out, tip)] })),
+    ...after.map((part) => ({ ...part, sides: [...part.sides, leftOf(tip, out)] })),
   ];
 }
 

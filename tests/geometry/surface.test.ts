@@ -213,6 +213,24 @@ describe('a surface through points', () => {
     );
   });
 
+  test('many readings along a wall, all a little off its line, and a cluster of them, lean the ground out there not', () => {
+    const off = (index: number) => ((index * 37) % 19) / 20 - 0.45;
+    const wall = Array.from({ length: 120 }, (_, index) =>
+      high(8 + index * 2, off(index), 1200 + off(index * 5 + 7)),
+    );
+    const cluster = Array.from({ length: 25 }, (_, index) =>
+      high(300 + (index % 5) * 0.2 + off(index) / 50, Math.floor(index / 5) * 0.2, 1200),
+    );
+    const yard = [high(0, 300, 1194), high(400, 300, 1194)];
+    const surface = through([high(0, 0, 1200), ...wall, ...cluster, high(400, 0, 1200), ...yard]);
+    // The yard falls 6 in on 300; readings 2 in apart differ by 0.9 in at most.
+    for (let xIn = -100; xIn <= 500; xIn += 7) {
+      for (const yIn of [-2, -50, -400]) {
+        expect(fallOf(planeAt(surface, { xIn, yIn })).slope).toBeLessThan(0.7);
+      }
+    }
+  });
+
   test('points within an inch of a line hold no surface', () => {
     expect(surfaceThrough([high(0, 0, 1), high(100, 0, 2)])).toBeNull();
     expect(surfaceThrough([high(0, 0, 1), high(100, 0, 2), high(50, 1, 3)])).toBeNull();
