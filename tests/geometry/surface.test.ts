@@ -231,6 +231,16 @@ describe('a surface through points', () => {
     }
   });
 
+  test('what counts is how far a reading stands off the edge of the hull, also behind another one', () => {
+    const around = [high(0, 0, 1200), high(200, 0, 1200), high(0, 150, 1200), high(200, 150, 1200)];
+    const low = (offIn: number) => through([...around, high(100, 0.9, 1200), high(50, offIn, 1195)]);
+    const slope = (offIn: number) => fallOf(planeAt(low(offIn), { xIn: 50, yIn: -10 })).slope;
+    // 5 in low: 0.95 in off, it is on the edge, and the lean is that along the wall; 1.3 in off, the plane through
+    // (0, 0), (50, 1.3) and (100, 0.9) counts: 5 in over 1.3 - 0.45.
+    expect(slope(0.95)).toBeLessThan(0.2);
+    expect(slope(1.3)).toBeCloseTo(Math.hypot(5 / 0.85, (5 / 0.85) * 0.009), 6);
+  });
+
   test('points within an inch of a line hold no surface', () => {
     expect(surfaceThrough([high(0, 0, 1), high(100, 0, 2)])).toBeNull();
     expect(surfaceThrough([high(0, 0, 1), high(100, 0, 2), high(50, 1, 3)])).toBeNull();
