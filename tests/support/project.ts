@@ -7,10 +7,18 @@ export const DEMO_JOBS = join(PROJECT_DIR, 'jobs');
 export const TEST_JOBS = join(PROJECT_DIR, 'tests', 'jobs');
 export const FULL_JOB = 'full';
 
-/** All jobs of a folder. @throws {Error} If one has a problem. */
+const preparedBefore = new Map<string, readonly PreparedJob[]>();
+
+/**
+ * All jobs of a folder that no test writes in: the test files of a worker share them.
+ * @throws {Error} If one has a problem.
+ */
 export function preparedIn(jobsDir: string): readonly PreparedJob[] {
+  const known = preparedBefore.get(jobsDir);
+  if (known !== undefined) return known;
   const prepared = prepareJobs({ jobsDir, names: [] });
   if (!prepared.ok) throw new Error(showProblems(prepared.problems));
+  preparedBefore.set(jobsDir, prepared.jobs);
   return prepared.jobs;
 }
 
