@@ -1,4 +1,4 @@
-import { distanceIn, type Edge, type Point, type Vertex } from './outline.ts';
+import { crossSqIn, distanceIn, type Edge, type Point, type Vertex } from './outline.ts';
 
 export type Arc = {
   readonly centre: Point;
@@ -22,6 +22,17 @@ export type Arc = {
  * from memory; the centre follows from the geometry of the chord.
  */
 export function arcOf(vertex: Vertex, next: Point): Arc {
+  const circle = circleOf(vertex, next);
+  const { centre } = circle;
+  return {
+    ...circle,
+    sweepRad: 4 * Math.atan(vertex.bulge),
+    startRad: Math.atan2(vertex.yIn - centre.yIn, vertex.xIn - centre.xIn),
+  };
+}
+
+/** The circle of `arcOf` alone, without its angles: asked very often. @throws As `arcOf`. */
+export function circleOf(vertex: Vertex, next: Point): Pick<Arc, 'centre' | 'radiusIn'> {
   const { bulge } = vertex;
   const chordIn = distanceIn(vertex, next);
   if (!(Math.abs(bulge) > 0 && Math.abs(bulge) < Infinity)) {
@@ -36,12 +47,20 @@ export function arcOf(vertex: Vertex, next: Point): Arc {
     xIn: (vertex.xIn + next.xIn) / 2 - leftOfChordRatio * (next.yIn - vertex.yIn),
     yIn: (vertex.yIn + next.yIn) / 2 + leftOfChordRatio * (next.xIn - vertex.xIn),
   };
-  return {
-    centre,
-    radiusIn: (chordIn * (1 + bulge ** 2)) / (4 * Math.abs(bulge)),
-    sweepRad: 4 * Math.atan(bulge),
-    startRad: Math.atan2(vertex.yIn - centre.yIn, vertex.xIn - centre.xIn),
-  };
+  return { centre, radiusIn: (chordIn * (1 + bulge ** 2)) / (4 * Math.abs(bulge)) };
+}
+
+/**
+ * Whether a direction from the centre meets an arc: that of a point, at an end either way. Told by sides alone,
+ * without an angle: asked very often.
+ *
+ * @param start The start of the arc, with its bulge.
+ */
+export function meetsArc(start: Vertex, end: Point, centre: Point, towards: Point): boolean {
+  const isPastStart = start.bulge * crossSqIn(centre, start, towards) >= 0;
+  const isBeforeEnd = start.bulge * crossSqIn(centre, towards, end) >= 0;
+  // Of more than half a circle only what lies between its end and its start is left out.
+  return Math.abs(start.bulge) <= 1 ? isPastStart && isBeforeEnd : isPastStart || isBeforeEnd;
 }
 
 /** The point at `share` (0 to 1) of the way along an arc. */
@@ -56,8 +75,7 @@ export function pointOnArc(arc: Arc, share: number): Point {
 /** Length of a straight or curved edge [in]; arc length = R * |sweep|. */
 export function edgeLengthIn(edge: Pick<Edge, 'from' | 'to'>): number {
   if (edge.from.bulge === 0) return distanceIn(edge.from, edge.to);
-  const arc = arcOf(edge.from, edge.to);
-  return arc.radiusIn * Math.abs(arc.sweepRad);
+  return circleOf(edge.from, edge.to).radiusIn * Math.abs(4 * Math.atan(edge.from.bulge));
 }
 
 /**
@@ -134,6 +152,6 @@ export function sectorAreaSqIn(sector: { radiusIn: number; sweepRad: number }): 
  * R² (t - sin t) / 2 with t the sweep. Source: E. W. Weisstein, "Circular Segment", MathWorld.
  */
 export function edgeSegmentAreaSqIn(edge: Pick<Edge, 'from' | 'to'>): number {
-  const arc = arcOf(edge.from, edge.to);
-  return (arc.radiusIn ** 2 * (arc.sweepRad - Math.sin(arc.sweepRad))) / 2;
+  const sweepRad = 4 * Math.atan(edge.from.bulge);
+  return (circleOf(edge.from, edge.to).radiusIn ** 2 * (sweepRad - Math.sin(sweepRad))) / 2;
 }

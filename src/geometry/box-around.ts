@@ -1,4 +1,3 @@
-import { arcOf } from './arc.ts';
 import { turnOutline } from './build.ts';
 import { boundsOf } from './measure.ts';
 import { distanceIn, edgesOf, type Outline } from './outline.ts';
@@ -60,7 +59,7 @@ function directionsDeg(outline: Outline): readonly number[] {
   const found: number[] = [];
   for (const { from, to } of edgesOf(outline.rings[0] ?? [])) {
     if (distanceIn(from, to) < LEAST_EDGE_IN) continue;
-    if (from.bulge !== 0 && Math.abs(arcOf(from, to).sweepRad) > Math.PI) continue;
+    if (from.bulge !== 0 && Math.abs(from.bulge) > 1) continue;
     const deg = (Math.atan2(to.yIn - from.yIn, to.xIn - from.xIn) * 180) / Math.PI;
     const withinDeg = ((deg % 90) + 90) % 90;
     // What is upright or level but for noise is turned exactly.

@@ -1,4 +1,4 @@
-import { arcOf } from './arc.ts';
+import { circleOf } from './arc.ts';
 import { containsPoint } from './measure.ts';
 import { distanceIn, type Outline, type Point, type Vertex, vertexAt } from './outline.ts';
 
@@ -82,7 +82,7 @@ function addHitsOnEdge(hitsIn: number[], start: Vertex, end: Point, from: Point,
     return;
   }
 
-  const arc = arcOf(start, end);
+  const arc = circleOf(start, end);
   const halfChordSqIn = arc.radiusIn ** 2 - offIn(arc.centre) ** 2;
   if (!(halfChordSqIn >= 0)) return;
   const halfChordIn = Math.sqrt(halfChordSqIn);

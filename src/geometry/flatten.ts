@@ -6,8 +6,18 @@ export type Chord = { readonly edgeNumber: number; readonly from: Point; readonl
 /** Sixty-four chords to a full circle: on a 3 ft radius they leave the arc by less than 1/16 in. */
 const chordSweepRad = Math.PI / 32;
 
+const chordsOfRing = new WeakMap<Ring, readonly Chord[]>();
+
 /** The ring as straight chords, each knowing the edge it came from. For drawing and for crossings only. */
-export function chordsOf(ring: Ring): Chord[] {
+export function chordsOf(ring: Ring): readonly Chord[] {
+  const known = chordsOfRing.get(ring);
+  if (known !== undefined) return known;
+  const chords = cutIntoChords(ring);
+  chordsOfRing.set(ring, chords);
+  return chords;
+}
+
+function cutIntoChords(ring: Ring): readonly Chord[] {
   return edgesOf(ring).flatMap((edge): Chord[] => {
     if (edge.from.bulge === 0) return [{ edgeNumber: edge.number, from: edge.from, to: edge.to }];
     const arc = arcOf(edge.from, edge.to);

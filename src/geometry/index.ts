@@ -62,6 +62,7 @@ export {
   tangentOffsets,
 } from './offsets.ts';
 export {
+  crossSqIn,
   distanceIn,
   type Edge,
   type EdgeKind,
@@ -97,8 +98,11 @@ export {
   lowered,
   type Plane,
   planeAt,
+  planeOf,
   type Surface,
   surfaceThrough,
+  type Triangle,
+  triangleAt,
 } from './surface.ts';
 export { largestBreak } from './surface-breaks.ts';
 export { climbOf, type LinePiece, pointAlong, surfaceAlong } from './surface-line.ts';

@@ -1,4 +1,4 @@
-import { type Arc, arcOf, edgeLengthIn, edgeSegmentAreaSqIn } from './arc.ts';
+import { circleOf, edgeLengthIn, edgeSegmentAreaSqIn, meetsArc } from './arc.ts';
 import {
   crossSqIn,
   distanceIn,
@@ -86,7 +86,7 @@ export function boundsOf(outline: Outline): Bounds {
   for (const ring of outline.rings) {
     for (const [index, from] of ring.entries()) {
       reach(from);
-      if (from.bulge !== 0) extremesOf(arcOf(from, vertexAt(ring, index + 1))).forEach(reach);
+      if (from.bulge !== 0) extremesOf(from, vertexAt(ring, index + 1)).forEach(reach);
     }
   }
   if (minXIn > maxXIn) throw new RangeError('an outline without vertices has no bounds');
@@ -113,9 +113,9 @@ function changesSides(from: Vertex, to: Point, point: Point): boolean {
     climbsPast && point.xIn < from.xIn + ((point.yIn - from.yIn) / (to.yIn - from.yIn)) * (to.xIn - from.xIn);
   if (from.bulge === 0) return isRightOf;
   // The arc differs from its chord by the segment between them: a point in there changes sides.
-  const arc = arcOf(from, to);
-  const onArcSide = sideOf(from, to, point) * from.bulge < 0;
-  return onArcSide && distanceIn(arc.centre, point) < arc.radiusIn ? !isRightOf : isRightOf;
+  if (sideOf(from, to, point) * from.bulge >= 0) return isRightOf;
+  const { centre, radiusIn } = circleOf(from, to);
+  return distanceIn(centre, point) < radiusIn ? !isRightOf : isRightOf;
 }
 
 /**
@@ -141,7 +141,20 @@ export function distanceToEdgeIn(outline: Outline, point: Point): number {
  * around the best one. The same outline always gives the same point.
  * @throws {RangeError} If no point of the finest grid lies inside: the outline has hardly any area.
  */
-export function labelPointOf(outline: Outline): Point & { readonly clearanceIn: number } {
+export function labelPointOf(outline: Outline): RoomyPoint {
+  const known = labelPoints.get(outline);
+  if (known !== undefined) return known;
+  const found = roomiestOf(outline);
+  labelPoints.set(outline, found);
+  return found;
+}
+
+type RoomyPoint = Point & { readonly clearanceIn: number };
+
+/** Each drawing of an outline asks for its point. */
+const labelPoints = new WeakMap<Outline, RoomyPoint>();
+
+function roomiestOf(outline: Outline): RoomyPoint {
   const bounds = boundsOf(outline);
   const widthIn = bounds.maxXIn - bounds.minXIn;
   const heightIn = bounds.maxYIn - bounds.minYIn;
@@ -162,22 +175,25 @@ export function labelPointOf(outline: Outline): Point & { readonly clearanceIn: 
   throw new RangeError('no point lies inside the outline');
 }
 
-function farthestInside(
-  outline: Outline,
-  around: Point,
-  step: Point,
-  steps: number,
-): (Point & { clearanceIn: number }) | null {
-  let best: (Point & { clearanceIn: number }) | null = null;
+function farthestInside(outline: Outline, around: Point, step: Point, steps: number): RoomyPoint | null {
+  let best: RoomyPoint | null = null;
   let bestOffIn = Infinity;
   for (let row = 0; row <= steps; row += 1) {
+    // Nothing is farther from the edges than its neighbour is and the step to it.
+    let mostIn = Infinity;
     for (let column = 0; column <= steps; column += 1) {
       const xIn = around.xIn + (column - steps / 2) * step.xIn;
       const yIn = around.yIn + (row - steps / 2) * step.yIn;
-      if (!containsPoint(outline, { xIn, yIn })) continue;
-      const worthIn = best === null ? -1 : best.clearanceIn * (1 - 1e-9);
-      const clearanceIn = clearanceAbove(outline, { xIn, yIn }, worthIn);
-      if (clearanceIn === null) continue;
+      mostIn += step.xIn;
+      const worthIn: number = best === null ? -1 : best.clearanceIn * (1 - 1e-9);
+      if (mostIn < worthIn) continue;
+      if (!containsPoint(outline, { xIn, yIn })) {
+        mostIn = 0;
+        continue;
+      }
+      const clearanceIn = clearanceDownTo(outline, { xIn, yIn }, worthIn);
+      mostIn = clearanceIn;
+      if (clearanceIn <= worthIn) continue;
       const offIn = distanceIn(around, { xIn, yIn });
       const roomier = best === null || clearanceIn > best.clearanceIn * (1 + 1e-9);
       const asRoomyNearer = best !== null && offIn < bestOffIn - 1e-9;
@@ -190,12 +206,12 @@ function farthestInside(
   return best;
 }
 
-/** Shortest distance from a point to any edge [in], or null as soon as one edge is no farther than said. */
-function clearanceAbove(outline: Outline, point: Point, leastIn: number): number | null {
+/** Shortest distance from a point to any edge [in]; where that is no more than said, to one that is so near. */
+function clearanceDownTo(outline: Outline, point: Point, leastIn: number): number {
   let clearanceIn = Infinity;
   for (const edge of allEdges(outline)) {
     clearanceIn = Math.min(clearanceIn, distanceToOneEdgeIn(edge, point));
-    if (clearanceIn <= leastIn) return null;
+    if (clearanceIn <= leastIn) break;
   }
   return clearanceIn;
 }
@@ -211,21 +227,15 @@ function allEdges(outline: Outline): readonly Edge[] {
   return edges;
 }
 
-const QUARTERS = [0, 1, 2, 3];
-
 /** Where an arc reaches furthest right, up, left and down, if it gets there. */
-function extremesOf(arc: Arc): Point[] {
-  return QUARTERS.filter((quarter) => isWithinSweep(arc, (quarter * Math.PI) / 2)).map((quarter) => ({
-    xIn: arc.centre.xIn + arc.radiusIn * ([1, 0, -1, 0][quarter] ?? 0),
-    yIn: arc.centre.yIn + arc.radiusIn * ([0, 1, 0, -1][quarter] ?? 0),
-  }));
-}
-
-/** Whether a direction from the centre [rad] meets the arc. */
-function isWithinSweep(arc: Arc, directionRad: number): boolean {
-  const fullRad = 2 * Math.PI;
-  const turnedRad = (directionRad - arc.startRad) * Math.sign(arc.sweepRad);
-  return ((turnedRad % fullRad) + fullRad) % fullRad <= Math.abs(arc.sweepRad);
+function extremesOf(from: Vertex, to: Point): Point[] {
+  const { centre, radiusIn } = circleOf(from, to);
+  return [
+    { xIn: centre.xIn + radiusIn, yIn: centre.yIn },
+    { xIn: centre.xIn, yIn: centre.yIn + radiusIn },
+    { xIn: centre.xIn - radiusIn, yIn: centre.yIn },
+    { xIn: centre.xIn, yIn: centre.yIn - radiusIn },
+  ].filter((place) => meetsArc(from, to, centre, place));
 }
 
 /** Distance from a point to the nearer end of an edge [in]. */
@@ -236,10 +246,9 @@ function toEndsIn(from: Point, to: Point, point: Point): number {
 /** Shortest distance from a point to one edge [in]. */
 export function distanceToOneEdgeIn({ from, to }: Pick<Edge, 'from' | 'to'>, point: Point): number {
   if (from.bulge !== 0) {
-    const arc = arcOf(from, to);
-    const directionRad = Math.atan2(point.yIn - arc.centre.yIn, point.xIn - arc.centre.xIn);
-    if (!isWithinSweep(arc, directionRad)) return toEndsIn(from, to, point);
-    return Math.min(toEndsIn(from, to, point), Math.abs(distanceIn(arc.centre, point) - arc.radiusIn));
+    const { centre, radiusIn } = circleOf(from, to);
+    if (!meetsArc(from, to, centre, point)) return toEndsIn(from, to, point);
+    return Math.min(toEndsIn(from, to, point), Math.abs(distanceIn(centre, point) - radiusIn));
   }
   const lengthIn = distanceIn(from, to);
   if (lengthIn === 0) return toEndsIn(from, to, point);

@@ -77,10 +77,15 @@ export function planeHeightIn({ at, climbX, climbY }: Plane, point: Point): numb
 
 /** The plane of the triangle that a point lies in, on an edge that of the first; see `Surface` for outside. */
 export function planeAt(surface: Surface, point: Point): Plane {
+  return planeOf(triangleAt(surface, point));
+}
+
+/** The triangle whose plane a surface has at a point; see `planeAt`. */
+export function triangleAt(surface: Surface, point: Point): Triangle {
   const around = surface.triangles.find(
     ([a, b, c]) => crossSqIn(a, b, point) >= 0 && crossSqIn(b, c, point) >= 0 && crossSqIn(c, a, point) >= 0,
   );
-  if (around !== undefined) return planeOf(around);
+  if (around !== undefined) return around;
   const leastIn = (sides: readonly HalfPlane[]) =>
     sides.reduce((valueIn, side) => Math.min(valueIn, valueOf(side, point)), Infinity);
   const [first, ...others] = surface.beyond;
@@ -90,7 +95,7 @@ export function planeAt(surface: Surface, point: Point): Plane {
     (best, one) => (leastIn(one.sides) > leastIn(best.sides) ? one : best),
     first,
   );
-  return planeOf(nearest.triangle);
+  return nearest.triangle;
 }
 
 /**
