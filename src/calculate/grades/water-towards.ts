@@ -6,10 +6,13 @@ import {
   type Line,
   type Outline,
   type Point,
-  planeAt,
+  planeOf,
   type Surface,
   segmentCrossingIn,
+  type Triangle,
+  triangleAt,
 } from '../../geometry/index.ts';
+import { rememberByValue } from '../remember.ts';
 import type { Outlets } from './house-fall.ts';
 
 /** A slab is looked at from so many places, about. */
@@ -37,6 +40,21 @@ export function shareTowards(
   outline: Outline,
   outlets: Outlets,
 ): number {
+  return remembered({ line, surface, outline, outlets });
+}
+
+type Asked = {
+  readonly line: readonly Point[];
+  readonly surface: Surface;
+  readonly outline: Outline;
+  readonly outlets: Outlets;
+};
+
+/** More slabs and lines than a job has: what lies below a slab may change without another way of its water. */
+const KEPT_SHARES = 100;
+const remembered = rememberByValue(shareOf, KEPT_SHARES);
+
+function shareOf({ line, surface, outline, outlets }: Asked): number {
   const stepIn = stepOf(outline);
   const places = placesOn(outline, stepIn);
   const edges = outline.rings.flatMap((ring) =>
@@ -45,7 +63,10 @@ export function shareTowards(
       isWall: ring[edgeNumber - 1]?.edge === 'house',
     })),
   );
-  const slab = { surface, outline, edges: edges.map((edge) => edge.line), stepIn };
+  const { minXIn, maxXIn, minYIn, maxYIn } = boundsOf(outline);
+  const mostSteps = Math.ceil((4 * (maxXIn - minXIn + maxYIn - minYIn)) / stepIn);
+  const stepFrom = stepDown(surface);
+  const slab = { stepFrom, outline, edges: edges.map((edge) => edge.line), stepIn, mostSteps };
   const asked = linesOf(line);
   const stops = [
     ...outlets.flatMap(linesOf),
@@ -68,28 +89,44 @@ export function shareTowards(
 }
 
 type Stretch = { readonly from: Point; readonly to: Point };
+/** Where a step of some length leads from a place, straight down; null where nothing falls. */
+type StepDown = (from: Point) => ((lengthIn: number) => Point) | null;
+
+/** Each triangle falls one way, however many steps are on it. */
+function stepDown(surface: Surface): StepDown {
+  const known = new Map<Triangle, { readonly cos: number; readonly sin: number } | null>();
+  const towards = (triangle: Triangle) => {
+    const before = known.get(triangle);
+    if (before !== undefined) return before;
+    const { slope, towardsRad } = fallOf(planeOf(triangle));
+    const found = slope < LEVEL ? null : { cos: Math.cos(towardsRad), sin: Math.sin(towardsRad) };
+    known.set(triangle, found);
+    return found;
+  };
+  return (from) => {
+    const way = towards(triangleAt(surface, from));
+    if (way === null) return null;
+    return (lengthIn) => ({ xIn: from.xIn + lengthIn * way.cos, yIn: from.yIn + lengthIn * way.sin });
+  };
+}
 
 /** The way of the water from a place, in steps and in the end straight on; it ends where nothing falls any more. */
 function* wayDown(
   start: Point,
   slab: {
-    readonly surface: Surface;
+    readonly stepFrom: StepDown;
     readonly outline: Outline;
     readonly edges: readonly Line[];
     readonly stepIn: number;
+    /** Water that runs in a ring is not followed for ever. */
+    readonly mostSteps: number;
   },
 ): Generator<Stretch> {
-  const { surface, outline, edges, stepIn } = slab;
+  const { stepFrom, outline, edges, stepIn, mostSteps } = slab;
   let from = start;
-  const { minXIn, maxXIn, minYIn, maxYIn } = boundsOf(outline);
-  const mostSteps = Math.ceil((4 * (maxXIn - minXIn + maxYIn - minYIn)) / stepIn);
   for (let steps = 0; steps < mostSteps; steps += 1) {
-    const { slope, towardsRad } = fallOf(planeAt(surface, from));
-    if (slope < LEVEL) return;
-    const ahead = (lengthIn: number) => ({
-      xIn: from.xIn + lengthIn * Math.cos(towardsRad),
-      yIn: from.yIn + lengthIn * Math.sin(towardsRad),
-    });
+    const ahead = stepFrom(from);
+    if (ahead === null) return;
     const to = ahead(stepIn);
     if (!containsPoint(outline, to)) {
       const edgeIn = firstMetIn(edges, { from, to });
