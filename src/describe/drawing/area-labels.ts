@@ -1,4 +1,4 @@
-import { containsPoint, segmentsMeet } from '../../geometry/index.ts';
+import { containsPoint, distanceIn, segmentsMeet } from '../../geometry/index.ts';
 import { boundsOfLine } from './boxes.ts';
 import { type DotPrimitive, type LinePrimitive, lineWeightsMm, type TextPrimitive } from './drawing.ts';
 import { gridAround } from './grid-around.ts';
@@ -7,7 +7,7 @@ import type { LabelTarget } from './label-targets.ts';
 import { balancedLines, wrapText } from './lines.ts';
 import { type Placement, toGround, toPaper } from './paper.ts';
 import { isClearOfSymbols, isClearOfTexts, isFree, type Room } from './room.ts';
-import { blockAt, labelShapes } from './text-blocks.ts';
+import { labelShapes, textBlock } from './text-blocks.ts';
 
 const insideStepIn = 0.1;
 const outsideStepIn = 0.08;
@@ -23,14 +23,14 @@ export function placeLabelInside(
   const at = toPaper(placement, target.at);
   const places = [at, ...gridAround(at, shapeBox(target.shape, placement), insideStepIn)];
   for (const { lines, turnDeg } of labelShapes(target.label, target.style)) {
+    const block = textBlock(lines, turnDeg, target.style);
     for (const place of places) {
-      const block = blockAt(lines, place, turnDeg, target.style);
-      const corners = block.box.map((corner) => toGround(placement, corner));
-      if (!corners.every((corner) => containsPoint(target.shape, corner))) continue;
+      const box = block.boxAt(place);
+      if (!box.every((corner) => containsPoint(target.shape, toGround(placement, corner)))) continue;
       if (target.others.some((other) => containsPoint(other, toGround(placement, place)))) continue;
-      if (!isFree(room, block.box)) continue;
-      room.boxes.push(block.box);
-      return block.texts;
+      if (!isFree(room, box)) continue;
+      room.boxes.push(box);
+      return block.textsAt(place);
     }
   }
   return null;
@@ -56,27 +56,28 @@ export function placeLabelOutside(
   const lines = (isWhole ? balancedLines(label, style, wrapped.length) : null) ?? wrapped;
   const places = gridAround(at, room.zone, outsideStepIn);
 
+  const block = textBlock(lines, 0, style);
   const otherLines = room.segmentsBut(target.shape);
   for (const place of places) {
-    // A label this far off has its nearest side out of reach, whichever way it stands.
-    if (Math.hypot(place.xIn - at.xIn, place.yIn - at.yIn) > limits.mostIn + mostWideIn + 0.5) break;
-    const block = blockAt(lines, place, 0, style);
-    const leader = { from: facingSideMiddle(block.box, at), to: at };
-    if (Math.hypot(at.xIn - leader.from.xIn, at.yIn - leader.from.yIn) > limits.mostIn) continue;
-    if (!isFree(room, block.box)) continue;
-    if (!target.mayStandAt(block.box.map((corner) => toGround(placement, corner)))) continue;
+    // So far off, all sides of a label are out of reach.
+    if (distanceIn(place, at) > limits.mostIn + block.halfLongIn) break;
+    const box = block.boxAt(place);
+    if (!isFree(room, box)) continue;
+    const leader = { from: facingSideMiddle(box, at), to: at };
+    if (distanceIn(leader.from, at) > limits.mostIn) continue;
+    if (!target.mayStandAt(box.map((corner) => toGround(placement, corner)))) continue;
     if (!isClearOfTexts(room, leader)) continue;
     const crossesNothing = () =>
       isClearOfSymbols(room, leader) &&
       !room.thinLines.some((line) => segmentsMeet(leader, line)) &&
       !otherLines(boundsOfLine(leader)).some((line) => segmentsMeet(leader, line));
     if (!limits.mayCrossLines && !crossesNothing()) continue;
-    room.boxes.push(block.box);
+    room.boxes.push(box);
     room.thinLines.push(leader);
     return [
       { kind: 'line', ...leader, weightMm: lineWeightsMm.thin, dash: 'solid' },
       { kind: 'dot', ...at, radiusIn: 0.022 },
-      ...block.texts,
+      ...block.textsAt(place),
     ];
   }
   return null;

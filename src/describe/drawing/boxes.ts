@@ -1,4 +1,4 @@
-import { segmentsMeet } from '../../geometry/index.ts';
+import { crossSqIn, segmentsMeet } from '../../geometry/index.ts';
 import type { PaperPoint, TextPrimitive } from './drawing.ts';
 import { textWidthIn } from './text-width.ts';
 
@@ -58,6 +58,7 @@ export function uprightBox(corners: {
 /** Two rectangles overlap unless a side of one of them parts them. */
 export function boxesOverlap(first: Box, second: Box): boolean {
   if (boundsApart(first, second)) return false;
+  if (isUpright(first) && isUpright(second)) return true;
   return ![...sidesOf(first), ...sidesOf(second)].some((side) => {
     const normal = { xIn: side.from.yIn - side.to.yIn, yIn: side.to.xIn - side.from.xIn };
     const along = (point: PaperPoint) => point.xIn * normal.xIn + point.yIn * normal.yIn;
@@ -73,6 +74,8 @@ export function boxesOverlap(first: Box, second: Box): boolean {
 /** Whether a line runs into, through or along a box. */
 export function boxMeetsSegment(box: Box, segment: Segment): boolean {
   if (outsideEachOther(box, segment)) return false;
+  // Of two convex shapes whose bounds meet, only the line itself can still part an upright box from it.
+  if (isUpright(box)) return !isBesideLine(box, segment);
   return isInBox(box, segment.from) || sidesOf(box).some((side) => segmentsMeet(side, segment));
 }
 
@@ -109,6 +112,21 @@ function isInBox(box: Box, point: PaperPoint): boolean {
     Math.sign((to.xIn - from.xIn) * (point.yIn - from.yIn) - (to.yIn - from.yIn) * (point.xIn - from.xIn)),
   );
   return !(signs.includes(1) && signs.includes(-1));
+}
+
+function isUpright([a, b, c, d]: Box): boolean {
+  return a.yIn === b.yIn && b.xIn === c.xIn && c.yIn === d.yIn && d.xIn === a.xIn;
+}
+
+/** Whether all corners lie on one side of the endless line, none on it. */
+function isBesideLine([a, b, c, d]: Box, { from, to }: Segment): boolean {
+  const side = crossSqIn(from, to, a);
+  return (
+    side !== 0 &&
+    side * crossSqIn(from, to, b) > 0 &&
+    side * crossSqIn(from, to, c) > 0 &&
+    side * crossSqIn(from, to, d) > 0
+  );
 }
 
 /** A quick no: the upright bounds of the two are apart. Asked very often, so it makes no lists. */

@@ -30,7 +30,7 @@ export function facingSideMiddle(box: Box, target: PaperPoint): PaperPoint {
   ]) {
     const [rightIn, downIn] = [target.xIn - middle.xIn, target.yIn - middle.yIn];
     const faces = (middle.xIn - centre.xIn) * rightIn + (middle.yIn - centre.yIn) * downIn > 0;
-    const offIn = Math.hypot(rightIn, downIn);
+    const offIn = Math.sqrt(rightIn * rightIn + downIn * downIn);
     if (!faces || offIn >= leastIn) continue;
     nearest = middle;
     leastIn = offIn;

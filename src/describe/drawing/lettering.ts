@@ -84,38 +84,82 @@ function fixedSegments(view: PlanView, placement: Placement): readonly Segment[]
   ]);
 }
 
-/** All text of the plan, in the first order of placing that finds room for every label; null if none does. */
-export function letter(
+/** What has found its place so far. Placing adds to it, so that whoever tries something takes a copy. */
+type Letters = {
+  readonly room: Room;
+  readonly labels: Primitive[];
+  readonly dimensions: Primitive[];
+  readonly joints: Primitive[];
+  readonly photos: readonly Primitive[];
+  readonly falls: readonly Primitive[];
+  /** Labels that have no place inside. */
+  readonly left: readonly LabelTarget[];
+};
+
+function copyOf({ room, labels, dimensions, joints, ...others }: Letters): Letters {
+  return {
+    ...others,
+    room: copyOfRoom(room),
+    labels: [...labels],
+    dimensions: [...dimensions],
+    joints: [...joints],
+  };
+}
+
+function copyOfRoom(room: Room): Room {
+  return { ...room, boxes: [...room.boxes], thinLines: [...room.thinLines], ticks: [...room.ticks] };
+}
+
+/**
+ * All text of the plan, in the first order of placing that finds room for every label; null if none does.
+ *
+ * @returns Of limits; what does not follow from them is placed once for all that are tried.
+ */
+export function lettering(
   view: PlanView,
   targets: readonly LabelTarget[],
   placement: Placement,
   zone: Room['zone'],
-  limits: MarkLimits,
-): Lettering | null {
-  const marked = emptyRoom(view, placement, zone);
-  const bays = placeBayMarks(view.areas, placement, marked, limits);
-  if (bays === null) return null;
+): (limits: MarkLimits) => Lettering | null {
+  const empty = emptyRoom(view, placement, zone);
   const isOfHeights = view.falls.length > 0 && view.areas.some(({ corners }) => corners.length > 0);
-  for (const order of isOfHeights ? ordersOfHeights : orders) {
-    const room = { ...marked, boxes: [...marked.boxes], thinLines: [...marked.thinLines], ticks: [] };
-    const made = letterInOrder(view, targets, placement, room, { order, limits });
-    if (made !== null) return { ...made, bays };
+  const inOrders = (room: Room) => {
+    const inside = lettersInside(view, targets, placement, room);
+    return (isOfHeights ? ordersOfHeights : orders).map((order) => {
+      let begun: Letters | null = null;
+      return (limits: LeaderLimits) => {
+        begun ??= beforeLabels(order, view, placement, copyOf(inside));
+        return fromLabelsOn(order, view, placement, copyOf(begun), limits);
+      };
+    });
+  };
+  const first = <R>(tries: readonly ((limits: LeaderLimits) => R | null)[], limits: LeaderLimits) =>
+    tries.reduce<R | null>((found, attempt) => found ?? attempt(limits), null);
+  if (!isMarked(view)) {
+    const tries = inOrders(empty);
+    return (limits) => {
+      const made = first(tries, limits);
+      return made === null ? null : { ...made, bays: [] };
+    };
   }
-  return null;
+  return (limits) => {
+    const room = copyOfRoom(empty);
+    const bays = placeBayMarks(view.areas, placement, room, limits);
+    const made = bays === null ? null : first(inOrders(room), limits);
+    return made === null || bays === null ? null : { ...made, bays };
+  };
 }
 
-function letterInOrder(
-  { areas, photoPoints, falls, isPlain, words }: PlanView,
+/** Labels that have a place inside their areas, photographs and falls: they come first in every order. */
+function lettersInside(
+  { photoPoints, falls }: PlanView,
   targets: readonly LabelTarget[],
   placement: Placement,
-  room: Room,
-  manner: { readonly order: Order; readonly limits: LeaderLimits },
-): Omit<Lettering, 'bays'> | null {
+  start: Room,
+): Letters {
+  const room = copyOfRoom(start);
   const labels: Primitive[] = [];
-  const dimensions: Primitive[] = [];
   const left: LabelTarget[] = [];
-  // On a plan of bays the numbers come first: a name without room is left out, and no radius is wanted.
-  const isSecond = isMarked({ areas });
   for (const target of targets) {
     const inside = placeLabelInside(target, placement, room);
     if (inside === null) left.push(target);
@@ -123,21 +167,48 @@ function letterInOrder(
   }
   const photos = placePhotoNumbers(photoPoints, placement, room);
   const slopes = placeFallTexts(falls, placement, room);
-  const joints: Primitive[] = [];
-  for (const step of manner.order) {
-    if (step === 'dimensions' && !isPlain) dimensions.push(...placeDimensions(areas, placement, room));
-    if (step === 'joints') joints.push(...placeJointTags(areas, placement, room));
-    if (step === 'corners') joints.push(...placeCornerTags(areas, placement, room));
-    if (step === 'curves' && !isSecond && !isPlain)
-      dimensions.push(...placeRadii(areas, words.radius, placement, room));
-    if (step !== 'labels') continue;
-    for (const target of left) {
-      const outside = placeLabelOutside(target, placement, room, manner.limits);
-      if (outside === null && !isSecond) return null;
-      labels.push(...(outside ?? []));
-    }
+  return { room, labels, dimensions: [], joints: [], photos, falls: slopes, left };
+}
+
+function beforeLabels(order: Order, view: PlanView, placement: Placement, letters: Letters): Letters {
+  for (const step of order.slice(
+    0,
+    order.findIndex((one) => one === 'labels'),
+  ))
+    place(step, view, placement, letters);
+  return letters;
+}
+
+/** Null where a label has no place; among bays one may be left out. */
+function fromLabelsOn(
+  order: Order,
+  view: PlanView,
+  placement: Placement,
+  letters: Letters,
+  limits: LeaderLimits,
+): Omit<Lettering, 'bays'> | null {
+  const { room, left, labels, dimensions, joints, photos, falls } = letters;
+  for (const target of left) {
+    const outside = placeLabelOutside(target, placement, room, limits);
+    if (outside === null && !isMarked(view)) return null;
+    labels.push(...(outside ?? []));
   }
-  joints.push(...placePanelLetters(areas, placement, room));
-  const boxes = [...room.boxes, ...room.symbols];
-  return { dimensions, labels, joints, photos, falls: slopes, boxes };
+  for (const step of order.slice(order.findIndex((one) => one === 'labels') + 1))
+    place(step, view, placement, letters);
+  joints.push(...placePanelLetters(view.areas, placement, room));
+  return { dimensions, labels, joints, photos, falls, boxes: [...room.boxes, ...room.symbols] };
+}
+
+function place(
+  step: Order[number],
+  { areas, isPlain, words }: PlanView,
+  placement: Placement,
+  { room, dimensions, joints }: Letters,
+): void {
+  if (step === 'dimensions' && !isPlain) dimensions.push(...placeDimensions(areas, placement, room));
+  if (step === 'joints') joints.push(...placeJointTags(areas, placement, room));
+  if (step === 'corners') joints.push(...placeCornerTags(areas, placement, room));
+  // On a plan of bays their numbers come first, and no radius is wanted.
+  if (step === 'curves' && !isMarked({ areas }) && !isPlain)
+    dimensions.push(...placeRadii(areas, words.radius, placement, room));
 }

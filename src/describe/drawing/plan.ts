@@ -7,7 +7,7 @@ import type { Drawing, Layer, Scale } from './drawing.ts';
 import { fallPrimitives, fallStyle } from './falls.ts';
 import { jointTagStyle } from './joint-tags.ts';
 import { areaLabelStyle, holeLabelStyle, type LabelTarget, labelTargets } from './label-targets.ts';
-import { type Lettering, letter } from './lettering.ts';
+import { type Lettering, lettering } from './lettering.ts';
 import { panelLetterStyle } from './panel-letters.ts';
 import { type Placement, toPaper } from './paper.ts';
 import { photoPrimitives, photoStyle } from './photos.ts';
@@ -100,30 +100,29 @@ function drawAtScale(
     rightIn: sheet.widthIn - 2 * frameInsetIn,
     bottomIn: planHeightIn - frameInsetIn,
   };
-  const lettering = (isMarked(view) ? leaderLimitsAmongBays : leaderLimits).reduce<Lettering | null>(
-    (found, limits) =>
-      found ??
-      letter(view, lettered.targets, placement, zone, { ...limits, mayLeaveOut: lettered.mayLeaveOut }),
+  const within = lettering(view, lettered.targets, placement, zone);
+  const letters = (isMarked(view) ? leaderLimitsAmongBays : leaderLimits).reduce<Lettering | null>(
+    (found, limits) => found ?? within({ ...limits, mayLeaveOut: lettered.mayLeaveOut }),
     null,
   );
-  if (lettering === null) return null;
+  if (letters === null) return null;
 
   const joints = view.areas.flatMap((area) => area.joints.map(({ line }) => jointLine(line, placement)));
   const bays = view.areas.flatMap((area) => area.bays.lines.map((line) => bayLine(line, placement)));
   const photos = view.photoPoints.flatMap((point) => photoPrimitives(point, placement));
   const falls = view.falls.flatMap((fall) => fallPrimitives(fall, placement));
   const bars = view.areas.flatMap((area) =>
-    area.bars === undefined ? [] : barPrimitives(area.bars, placement, lettering.boxes),
+    area.bars === undefined ? [] : barPrimitives(area.bars, placement, letters.boxes),
   );
   const layers: Layer[] = [
-    ...(['stays', 'goes', 'new'] as const).map((role) => areaLayer(view, role, placement, lettering.boxes)),
+    ...(['stays', 'goes', 'new'] as const).map((role) => areaLayer(view, role, placement, letters.boxes)),
     ...(bars.length === 0 ? [] : [{ name: 'bars' as const, primitives: bars }]),
-    { name: 'joints', primitives: [...joints, ...lettering.joints] },
-    { name: 'bays', primitives: [...bays, ...lettering.bays] },
-    { name: 'photos', primitives: [...photos, ...lettering.photos] },
-    ...(falls.length === 0 ? [] : [{ name: 'falls' as const, primitives: [...falls, ...lettering.falls] }]),
-    { name: 'dimensions', primitives: lettering.dimensions },
-    { name: 'labels', primitives: lettering.labels },
+    { name: 'joints', primitives: [...joints, ...letters.joints] },
+    { name: 'bays', primitives: [...bays, ...letters.bays] },
+    { name: 'photos', primitives: [...photos, ...letters.photos] },
+    ...(falls.length === 0 ? [] : [{ name: 'falls' as const, primitives: [...falls, ...letters.falls] }]),
+    { name: 'dimensions', primitives: letters.dimensions },
+    { name: 'labels', primitives: letters.labels },
     { name: 'frame', primitives: frame(sheet.widthIn, heightIn, planHeightIn, strip.primitives) },
   ];
   return {

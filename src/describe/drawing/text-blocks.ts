@@ -5,7 +5,12 @@ import { textWidthIn } from './text-width.ts';
 
 const airIn = 0.04;
 
-export type Block = { readonly box: Box; readonly texts: readonly TextPrimitive[] };
+export type Block = {
+  /** From its centre to the middle of its farthest side. */
+  readonly halfLongIn: number;
+  readonly boxAt: (centre: PaperPoint) => Box;
+  readonly textsAt: (centre: PaperPoint) => readonly TextPrimitive[];
+};
 
 /** Ways to set a label, the best first: one line or more, upright or turned. */
 export function labelShapes(
@@ -25,13 +30,8 @@ export function labelShapes(
   );
 }
 
-/** Lines of text centred on a point, with the box that they take. */
-export function blockAt(
-  lines: readonly string[],
-  centre: PaperPoint,
-  turnDeg: 0 | -90,
-  style: TextStyle,
-): Block {
+/** Lines of text to be centred on a point: the box that they take there, and the texts themselves. */
+export function textBlock(lines: readonly string[], turnDeg: 0 | -90, style: TextStyle): Block {
   const { sizePt } = style;
   const leadingIn = (leadingRatio * sizePt) / 72;
   const halfHighIn = ((lines.length - 1) * leadingIn + textHeightIn(sizePt)) / 2 + airIn;
@@ -39,23 +39,27 @@ export function blockAt(
   const isTurned = turnDeg !== 0;
   const halfXIn = isTurned ? halfHighIn : halfWideIn;
   const halfYIn = isTurned ? halfWideIn : halfHighIn;
-  const texts = lines.map((text, index): TextPrimitive => {
-    const downIn = (index - (lines.length - 1) / 2) * leadingIn + baselineDropIn(sizePt);
-    return {
-      kind: 'text',
-      xIn: centre.xIn + (isTurned ? downIn : 0),
-      yIn: centre.yIn + (isTurned ? 0 : downIn),
-      text,
-      anchor: 'middle',
-      ...style,
-      turnDeg,
-    };
-  });
-  const box = uprightBox({
-    leftIn: centre.xIn - halfXIn,
-    rightIn: centre.xIn + halfXIn,
-    topIn: centre.yIn - halfYIn,
-    bottomIn: centre.yIn + halfYIn,
-  });
-  return { box, texts };
+  return {
+    halfLongIn: Math.max(halfXIn, halfYIn),
+    boxAt: ({ xIn, yIn }) =>
+      uprightBox({
+        leftIn: xIn - halfXIn,
+        rightIn: xIn + halfXIn,
+        topIn: yIn - halfYIn,
+        bottomIn: yIn + halfYIn,
+      }),
+    textsAt: ({ xIn, yIn }) =>
+      lines.map((text, index): TextPrimitive => {
+        const downIn = (index - (lines.length - 1) / 2) * leadingIn + baselineDropIn(sizePt);
+        return {
+          kind: 'text',
+          xIn: xIn + (isTurned ? downIn : 0),
+          yIn: yIn + (isTurned ? 0 : downIn),
+          text,
+          anchor: 'middle',
+          ...style,
+          turnDeg,
+        };
+      }),
+  };
 }

@@ -18,6 +18,17 @@ const advanceOf: Record<Weight, ReadonlyMap<string, number>> = {
 export function textWidthIn(text: string, style: { sizePt: number; weight: Weight }): number {
   const { sizePt, weight } = style;
   if (!(sizePt > 0 && sizePt < Infinity)) throw new RangeError(`sizePt must be above 0, got ${sizePt}`);
+  return ((thousandthsOf(text, weight) / 1000) * sizePt) / 72;
+}
+
+/** More than the texts of a job and their halves; then all are forgotten. */
+const KEPT_TEXTS = 10_000;
+const measured: Record<Weight, Map<string, number>> = { 400: new Map(), 700: new Map() };
+
+/** The plan of a job asks for the same texts at every scale that is tried. */
+function thousandthsOf(text: string, weight: Weight): number {
+  const before = measured[weight].get(text);
+  if (before !== undefined) return before;
   let thousandths = 0;
   for (const character of text) {
     const advance = advanceOf[weight].get(character);
@@ -27,7 +38,9 @@ export function textWidthIn(text: string, style: { sizePt: number; weight: Weigh
     }
     thousandths += advance;
   }
-  return ((thousandths / 1000) * sizePt) / 72;
+  if (measured[weight].size >= KEPT_TEXTS) measured[weight].clear();
+  measured[weight].set(text, thousandths);
+  return thousandths;
 }
 
 function byCharacter(rows: readonly (readonly [number, string])[]): Map<string, number> {
