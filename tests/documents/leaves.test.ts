@@ -62,8 +62,9 @@ describe('the full job', () => {
   });
 
   test('is shown as renderOne shows it', async () => {
+    const renderer = aRenderer();
     for (const document of documentsOf(bench.prepare(trees))) {
-      expect(aRenderer().document(document)).toBe(await renderOne(document, { projectDir: PROJECT_DIR }));
+      expect(renderer.document(document)).toBe(await renderOne(document, { projectDir: PROJECT_DIR }));
     }
   });
 });

@@ -12,9 +12,16 @@ import {
 
 const CENT_DECIMALS = 2;
 
+const shown = new WeakMap<Figure, string>();
+
 /** The value of a figure with its unit, to its own decimals: `648.00 sq ft`, `$1,250.00`. */
 export function showFigure(figure: Figure): string {
-  return showValue(figure.value, figure.unit, figure.decimals);
+  // Each stands in the formulas of those that follow from it too.
+  const known = shown.get(figure);
+  if (known !== undefined) return known;
+  const text = showValue(figure.value, figure.unit, figure.decimals);
+  shown.set(figure, text);
+  return text;
 }
 
 /** A given value or a constant, with as many digits as it has, at most six. */
