@@ -38,7 +38,7 @@ export default defineConfig({
           maxWorkers: 2,
           // What a test makes lives for a moment and is much: with room for it, less is gathered up too early.
           pool: 'forks',
-          execArgv: ['--min-semi-space-size=64', '--max-semi-space-size=64'],
+          execArgv: ['--min-semi-space-size=128', '--max-semi-space-size=128'],
         },
       },
       {

@@ -1,10 +1,14 @@
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { Decimal } from 'decimal.js';
-import { afterAll, describe, expect, test } from 'vitest';
+import { afterAll, describe, expect, onTestFinished, test } from 'vitest';
+import { jobsPageOf, summaryOf } from '../../src/commands/job-summary.ts';
 import type { PreparedJob } from '../../src/commands/prepare.ts';
-import { renderOne } from '../../src/render/index.ts';
+import { renderSite } from '../../src/render/index.ts';
 import { changedText } from '../support/change-leaf.ts';
 import { testLeaves } from '../support/leaf-tests.ts';
-import { FULL_JOB, PROJECT_DIR, TEST_JOBS } from '../support/project.ts';
+import { FULL_JOB, jobNamed, PROJECT_DIR, preparedIn, TEST_JOBS } from '../support/project.ts';
 import { isFullRun } from '../support/property-runs.ts';
 import { aRenderer } from '../support/render.ts';
 import { instancesOf, type SchemaLeaf, schemaLeaves } from '../support/schema-leaves.ts';
@@ -61,11 +65,22 @@ describe('the full job', () => {
     expect(plain(here.job)).not.toEqual(plain(bench.resolve({ company: trees.company, job }).job));
   });
 
-  test('is shown as renderOne shows it', async () => {
+  test('is shown as a build shows it', async () => {
+    const prepared = jobNamed(preparedIn(TEST_JOBS), FULL_JOB);
+    const index = jobsPageOf([summaryOf(prepared)]);
+    const documents = documentsOf(prepared);
+    const outputDir = await mkdtemp(join(tmpdir(), 'leaves-'));
+    onTestFinished(() => rm(outputDir, { recursive: true }));
+    const site = { jobs: [{ id: FULL_JOB, documents }], index };
+    await renderSite(site, { projectDir: PROJECT_DIR, outputDir, quiet: true });
+    const built = (path: string) => readFile(join(outputDir, `${path}.html`), 'utf8');
     const renderer = aRenderer();
-    for (const document of documentsOf(bench.prepare(trees))) {
-      expect(renderer.document(document)).toBe(await renderOne(document, { projectDir: PROJECT_DIR }));
+    expect(documents.length).toBeGreaterThan(4);
+    for (const document of documents) {
+      const path = `${FULL_JOB}/${document.folder}/${document.name}`;
+      expect(renderer.document(document)).toBe(await built(path));
     }
+    expect(renderer.jobsPage(index)).toBe(await built('index'));
   });
 });
 
