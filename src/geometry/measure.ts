@@ -161,23 +161,32 @@ function roomiestOf(outline: Outline): RoomyPoint {
   const middle = { xIn: bounds.minXIn + widthIn / 2, yIn: bounds.minYIn + heightIn / 2 };
 
   for (let steps = 15; steps <= 480; steps *= 2) {
-    const coarse = farthestInside(outline, middle, { xIn: widthIn / steps, yIn: heightIn / steps }, steps);
+    const step = { xIn: widthIn / steps, yIn: heightIn / steps };
+    const coarse = farthestInside(outline, middle, { step, steps, moreThanIn: -1 });
     if (coarse === null) continue;
     let best = coarse;
     for (let halving = 1; halving <= 8; halving += 1) {
-      const step = { xIn: widthIn / steps / 2 ** halving, yIn: heightIn / steps / 2 ** halving };
-      const finer = farthestInside(outline, best, step, 4);
+      const half = { xIn: step.xIn / 2 ** halving, yIn: step.yIn / 2 ** halving };
       // A hair more room is no reason to move: the middle of a long walk stays its middle.
-      if (finer !== null && finer.clearanceIn > best.clearanceIn * (1 + 1e-9)) best = finer;
+      const moreThanIn: number = best.clearanceIn * (1 + 1e-9);
+      best = farthestInside(outline, best, { step: half, steps: 4, moreThanIn }) ?? best;
     }
     return best;
   }
   throw new RangeError('no point lies inside the outline');
 }
 
-function farthestInside(outline: Outline, around: Point, step: Point, steps: number): RoomyPoint | null {
+/** Of the points of a grid around a point the roomiest, of those as roomy the nearest; null where none has more room than said. */
+function farthestInside(
+  outline: Outline,
+  around: Point,
+  grid: { readonly step: Point; readonly steps: number; readonly moreThanIn: number },
+): RoomyPoint | null {
+  const { step, steps, moreThanIn } = grid;
   let best: RoomyPoint | null = null;
   let bestOffIn = Infinity;
+  // What is too near to one edge is so a step further too, mostly.
+  let nearest: Edge | null = null;
   for (let row = 0; row <= steps; row += 1) {
     // Nothing is farther from the edges than its neighbour is and the step to it.
     let mostIn = Infinity;
@@ -185,13 +194,17 @@ function farthestInside(outline: Outline, around: Point, step: Point, steps: num
       const xIn = around.xIn + (column - steps / 2) * step.xIn;
       const yIn = around.yIn + (row - steps / 2) * step.yIn;
       mostIn += step.xIn;
-      const worthIn: number = best === null ? -1 : best.clearanceIn * (1 - 1e-9);
+      const worthIn: number = best === null ? moreThanIn : best.clearanceIn * (1 - 1e-9);
       if (mostIn < worthIn) continue;
+      if (nearest !== null) mostIn = Math.min(mostIn, distanceToOneEdgeIn(nearest, { xIn, yIn }));
+      if (mostIn <= worthIn) continue;
       if (!containsPoint(outline, { xIn, yIn })) {
         mostIn = 0;
         continue;
       }
-      const clearanceIn = clearanceDownTo(outline, { xIn, yIn }, worthIn);
+      const near = nearestDownTo(outline, { xIn, yIn }, worthIn);
+      const { clearanceIn } = near;
+      nearest = near.edge;
       mostIn = clearanceIn;
       if (clearanceIn <= worthIn) continue;
       const offIn = distanceIn(around, { xIn, yIn });
@@ -206,14 +219,22 @@ function farthestInside(outline: Outline, around: Point, step: Point, steps: num
   return best;
 }
 
-/** Shortest distance from a point to any edge [in]; where that is no more than said, to one that is so near. */
-function clearanceDownTo(outline: Outline, point: Point, leastIn: number): number {
+/** The edge nearest to a point, and how far it is [in]; where that is no more than said, one that is so near. */
+function nearestDownTo(
+  outline: Outline,
+  point: Point,
+  leastIn: number,
+): { readonly edge: Edge | null; readonly clearanceIn: number } {
+  let nearest: Edge | null = null;
   let clearanceIn = Infinity;
   for (const edge of allEdges(outline)) {
-    clearanceIn = Math.min(clearanceIn, distanceToOneEdgeIn(edge, point));
+    const offIn = distanceToOneEdgeIn(edge, point);
+    if (offIn >= clearanceIn) continue;
+    nearest = edge;
+    clearanceIn = offIn;
     if (clearanceIn <= leastIn) break;
   }
-  return clearanceIn;
+  return { edge: nearest, clearanceIn };
 }
 
 const edgesOfOutline = new WeakMap<Outline, readonly Edge[]>();

@@ -7,6 +7,7 @@ import {
   sliceOutline,
   tapeCorner,
 } from '../../geometry/index.ts';
+import { rememberByValue } from '../remember.ts';
 
 /** Where the truck does not stand. */
 const AWAY_FROM: readonly EdgeKind[] = ['house', 'stays'];
@@ -23,6 +24,8 @@ export type CutBay = {
   readonly ties: readonly Tie[];
 };
 
+type Cut = { readonly outline: Outline; readonly areasSqFt: readonly number[] };
+
 /**
  * One thing cut into bays that follow each other from the end farther from the house and from what stays.
  *
@@ -30,6 +33,14 @@ export type CutBay = {
  * @throws {RangeError} If they do not add up to it.
  */
 export function cutThing(outline: Outline, areasSqFt: readonly number[]): readonly CutBay[] {
+  return remembered({ outline, areasSqFt });
+}
+
+/** More things than a job has; other loads of one thing leave the others as they are. */
+const KEPT_THINGS = 100;
+const remembered = rememberByValue(cut, KEPT_THINGS);
+
+function cut({ outline, areasSqFt }: Cut): readonly CutBay[] {
   const areasSqIn = areasSqFt.map((areaSqFt) => areaSqFt * SQ_IN_PER_SQ_FT);
   // A whole thing has no lines, whichever way they would run.
   const isCut = areasSqIn.length > 1;
