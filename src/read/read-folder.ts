@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { type LocatedProblem, nearestName, problemAt, shortened } from '../problems/index.ts';
 import { loadFile, reasonOf } from './load-file.ts';
 import type { MapEntry, MapNode } from './tree.ts';
-import { readTree } from './yaml-tree.ts';
+import { type ReadTree, readTree } from './yaml-tree.ts';
 
 /** Which files a folder may hold, and which sections stand in them. */
 export type FolderPlan = {
@@ -121,12 +121,28 @@ function entriesOf(
     problems.push(loaded.problem);
     return null;
   }
-  const { root, problems: found } = readTree(loaded.text, file, plan.from);
+  const { root, problems: found } = treeOf(loaded.text, file, plan.from);
   problems.push(...found);
   if (root === null) return null;
   if (root.kind === 'map') return root.entries;
   if (!root.isBroken) problems.push(problemAt(root.spot, 'keys-expected', { known: plan.sections }));
   return null;
+}
+
+/** More than a job and its company have; the oldest goes first. */
+const KEPT_FILES = 50;
+type KeptTree = { readonly text: string; readonly from: FolderPlan['from']; readonly tree: ReadTree };
+const lastTrees = new Map<string, KeptTree>();
+
+/** A file that says what it said when it was read last is not taken apart again: pages are served while one is edited. */
+function treeOf(text: string, file: string, from: FolderPlan['from']): ReadTree {
+  const last = lastTrees.get(file);
+  if (last !== undefined && last.text === text && last.from === from) return last.tree;
+  const tree = readTree(text, file, from);
+  const [oldest] = lastTrees.keys();
+  if (lastTrees.size >= KEPT_FILES && oldest !== undefined) lastTrees.delete(oldest);
+  lastTrees.set(file, { text, from, tree });
+  return tree;
 }
 
 function sectionProblem(

@@ -1,6 +1,6 @@
 import { basename, join } from 'node:path';
 import { type LocatedProblem, type Origin, type Origins, problemAt } from '../problems/index.ts';
-import { checkSection } from './check-section.ts';
+import { type CheckedSection, checkSection } from './check-section.ts';
 import { isJobName } from './job-names.ts';
 import { addOrigins } from './origins.ts';
 import { missingSections, readFolder, unknownSections } from './read-folder.ts';
@@ -72,11 +72,25 @@ export function checkSections(
   for (const [name, { schema }] of Object.entries(sections)) {
     const node = root.entries.get(name)?.node;
     if (node === undefined || node.isBroken) continue;
-    const checked = checkSection(node, schema());
+    const checked = checkedSection(node, schema);
     if (checked.value !== undefined) values[name] = checked.value;
     problems.push(...checked.problems);
   }
   return { sections: values, problems };
+}
+
+const checkedNodes = new WeakMap<
+  TreeNode,
+  { readonly by: Section['schema']; readonly checked: CheckedSection }
+>();
+
+/** A section that was not read anew is not checked anew. */
+function checkedSection(node: TreeNode, by: Section['schema']): CheckedSection {
+  const last = checkedNodes.get(node);
+  if (last?.by === by) return last.checked;
+  const checked = checkSection(node, by());
+  checkedNodes.set(node, { by, checked });
+  return checked;
 }
 
 /** Origins of the known sections, each under its own path. */

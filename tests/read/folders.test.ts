@@ -120,3 +120,29 @@ describe('the files of a job', () => {
     expect(sourceLines()(problem?.spot.file ?? '', 2)).toBe('  starts-on: 2026-02-30');
   });
 });
+
+describe('a folder that is read once more', () => {
+  const plan = (crew: string) => `plan: { starts-on: 2026-06-24, crew: [${crew}], trailers: [short-box] }\n`;
+  const job = 'job: { label: Walk, client: { name: Robin Hale } }\n';
+
+  test('says what stands in it now; a section of which nothing changed is not read anew', () => {
+    const folder = aJobFolder({ 'plan.yaml': plan('ann, bob'), 'job.yaml': job });
+    const first = readJob(folder);
+    expect(first.sections.plan?.crew).toEqual(['ann', 'bob']);
+    writeFileSync(join(folder, 'plan.yaml'), plan('bob, ann'));
+    const second = readJob(folder);
+    expect(second.sections.plan?.crew).toEqual(['bob', 'ann']);
+    expect(second.origins.get('plan.crew.0')?.text).toBe('bob');
+    expect(second.origins.get('job.label')?.spot).toBe(first.origins.get('job.label')?.spot);
+  });
+
+  test('has its problems each time, in the place where they are', () => {
+    const folder = aJobFolder({ 'plan.yaml': plan('ann, bob').replace('crew', 'crow') });
+    const linesOf = () =>
+      readJob(folder).problems.flatMap(({ code, spot }) => (code === 'unknown-key' ? [spot.line] : []));
+    expect(linesOf()).toEqual([1]);
+    expect(linesOf()).toEqual([1]);
+    writeFileSync(join(folder, 'plan.yaml'), `\n${plan('ann, bob').replace('crew', 'crow')}`);
+    expect(linesOf()).toEqual([2]);
+  });
+});

@@ -19,30 +19,36 @@ export type Workbench = {
 };
 
 /**
- * Every job gets the same place and every value its own line, so that two jobs which differ in a
- * value differ in nothing else, not even in the lines the calculation sheet names. What did not
- * change since the last job is not read or calculated again.
+ * Every job gets the same place, every section its own file and every value its own line, so that two jobs
+ * which differ in a value differ in nothing else, not even in the lines the calculation sheet names. What
+ * did not change since the last job is not read or calculated again.
  */
 export function aWorkbench(id: string, asked: Parameters<CalculateJob>[1] = { why: true }): Workbench {
   const root = mkdtempSync(join(tmpdir(), 'workbench-'));
   const calculate = aCalculator();
   const rules = readRules();
-  const readAt = <T>(folder: string, file: string, read: (folder: string) => T) => {
+  const readAt = <T>(folder: string, read: (folder: string) => T) => {
     mkdirSync(join(root, folder));
     const known = new Map<Tree, T>();
+    let there: { readonly [section: string]: Tree } = {};
     return (tree: Tree): T => {
       const before = known.get(tree);
       if (before !== undefined) return before;
-      writeFileSync(join(root, folder, file), yamlOf(tree));
+      const sections = tree as typeof there;
+      const fileOf = (section: string) => join(root, folder, `${section}.yaml`);
+      for (const section of Object.keys(there)) if (!(section in sections)) rmSync(fileOf(section));
+      for (const [section, value] of Object.entries(sections))
+        if (there[section] !== value) writeFileSync(fileOf(section), yamlOf({ [section]: value }));
+      there = sections;
       const made = read(join(root, folder));
-      // Neighbours often have one of the two files in common.
+      // Neighbours often have one of the two folders in common.
       if (known.size > 8) known.clear();
       known.set(tree, made);
       return made;
     };
   };
-  const companyOf = readAt('company', 'company.yaml', readCompany);
-  const jobOf = readAt(id, 'job.yaml', readJob);
+  const companyOf = readAt('company', readCompany);
+  const jobOf = readAt(id, readJob);
   const resolve: Workbench['resolve'] = (trees) => {
     const company = companyOf(trees.company);
     const { job, origins, problems } = resolveJob(jobOf(trees.job), company, rules);
