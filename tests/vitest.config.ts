@@ -1,5 +1,6 @@
 import { defineConfig } from 'vitest/config';
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
+import { nativeSources } from './support/native-sources.ts';
 
 const printing = ['tests/browser/**/*.test.ts', 'tests/commands/**/*.test.ts'];
 
@@ -20,6 +21,8 @@ class LongestFirst extends BaseSequencer {
 }
 
 export default defineConfig({
+  // While tests are watched the sources go through their module runner, which sees them change.
+  plugins: process.argv.includes('run') ? [nativeSources()] : [],
   test: {
     root: new URL('..', import.meta.url).pathname,
     testTimeout: process.env['FULL_PROPERTIES'] === '1' ? 600_000 : 180_000,

@@ -38,7 +38,7 @@ export async function bundleOf({ projectDir, cacheDir }) {
  *
  * @param {string} projectDir
  */
-function keyOf(projectDir) {
+export function keyOf(projectDir) {
   const src = join(projectDir, 'src');
   const files = readdirSync(src, { recursive: true, encoding: 'utf8' }).filter((file) =>
     /\.[jt]s$/.test(file),
@@ -101,7 +101,7 @@ async function makeBundle(projectDir, cacheDir, folder) {
  * @param {string} src
  * @returns {import('esbuild').Plugin}
  */
-function ownPlaces(src) {
+export function ownPlaces(src) {
   return {
     name: 'own-places',
     setup(build) {
@@ -117,8 +117,12 @@ function ownPlaces(src) {
   };
 }
 
-/** @param {string} cacheDir */
-function removeOld(cacheDir) {
+/**
+ * What was made before the last few.
+ *
+ * @param {string} cacheDir
+ */
+export function removeOld(cacheDir) {
   const made = readdirSync(cacheDir)
     .map((name) => ({ path: join(cacheDir, name), atMs: statSync(join(cacheDir, name)).mtimeMs }))
     .sort((one, other) => other.atMs - one.atMs);
