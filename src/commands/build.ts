@@ -1,6 +1,7 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { renderSite } from '../render/index.ts';
+import { type BrowserOfBuild, browserOfBuild } from './browser-of-build.ts';
 import { type DescribedJob, describeAll } from './describe-all.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
 import { figuresJson } from './figures-json.ts';
@@ -8,7 +9,7 @@ import { jobsPageOf, readSummaries, summaryOf } from './job-summary.ts';
 import type { Options } from './options.ts';
 import { swapIn, withOutputFolder } from './output-folder.ts';
 import { type PreparedJob, prepareJobs } from './prepare.ts';
-import { type PageToPrint, type PrintedAll, printAll } from './print-all.ts';
+import { isEmptyCache, type PageToPrint, type PrintedAll, printAll } from './print-all.ts';
 import { progressOn } from './progress.ts';
 import { PROJECT_DIR } from './project-dir.ts';
 import { showProblems } from './show-problems.ts';
@@ -24,6 +25,18 @@ export async function build(options: Options): Promise<ExitCode> {
     );
     return EXIT.wrongUsage;
   }
+  const browser = browserOfBuild({ projectDir: PROJECT_DIR, browserPath: options.browserPath });
+  try {
+    return await buildWith(browser, options);
+  } finally {
+    await browser.close();
+  }
+}
+
+async function buildWith(browser: BrowserOfBuild, options: Options): Promise<ExitCode> {
+  const cacheDir = join(options.outputDir, '.cache');
+  // Where nothing is printed yet a browser will be needed: a packed one gets ready while the pages are made.
+  if (await isEmptyCache(cacheDir)) await browser.unpackAhead();
   const prepared = prepareJobs(options);
   if (!prepared.ok) {
     console.error(showProblems(prepared.problems));
@@ -42,7 +55,7 @@ export async function build(options: Options): Promise<ExitCode> {
       { projectDir: PROJECT_DIR, outputDir: nextDir, quiet: true },
     );
 
-    const printed = await printDescribed(described, prepared.jobs, options, nextDir);
+    const printed = await printDescribed(described, prepared.jobs, { browser, cacheDir, nextDir });
     if (printed.kind === 'printed' && printed.failed.length > 0) {
       for (const { htmlPath, reason } of printed.failed)
         console.error(`${htmlPath} was not printed: ${reason}`);
@@ -65,8 +78,7 @@ async function writeFigures(nextDir: string, jobs: readonly PreparedJob[]): Prom
 async function printDescribed(
   described: readonly DescribedJob[],
   jobs: readonly PreparedJob[],
-  options: Options,
-  nextDir: string,
+  to: { readonly browser: BrowserOfBuild; readonly cacheDir: string; readonly nextDir: string },
 ): Promise<PrintedAll> {
   const progress = progressOn(process.stderr);
   const preparedOn = new Map(jobs.map(({ job }) => [job.id, job.preparedOn]));
@@ -81,10 +93,9 @@ async function printDescribed(
   );
   const printed = await printAll({
     pages,
-    folder: nextDir,
-    cacheDir: join(options.outputDir, '.cache'),
-    projectDir: PROJECT_DIR,
-    browserPath: options.browserPath,
+    folder: to.nextDir,
+    cacheDir: to.cacheDir,
+    browser: to.browser,
     onDone: (_name, done) => progress.step(`printed ${done} of ${pages.length}`),
   });
   progress.end();

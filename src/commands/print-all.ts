@@ -1,19 +1,8 @@
-import { readFile, writeFile } from 'node:fs/promises';
+import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { cpus } from 'node:os';
 import { join } from 'node:path';
-import {
-  browserCandidates,
-  cacheKey,
-  openCache,
-  PINNED_IDENTITY,
-  type PrintFailure,
-  printPdfs,
-  type RunningBrowser,
-  searchOnThisMachine,
-  startBrowser,
-  toolsOnThisMachine,
-  unpackChromium,
-} from '../print/index.ts';
+import { cacheKey, openCache, PINNED_IDENTITY, type PrintFailure, printPdfs } from '../print/index.ts';
+import type { BrowserOfBuild, Started } from './browser-of-build.ts';
 
 /** One page to print, by its place in the output folder and without its ending. */
 export type PageToPrint = {
@@ -40,64 +29,51 @@ export async function printAll(made: {
   readonly pages: readonly PageToPrint[];
   readonly folder: string;
   readonly cacheDir: string;
-  readonly projectDir: string;
-  readonly browserPath: string | null;
+  readonly browser: BrowserOfBuild;
   readonly onDone: (name: string, done: number) => void;
 }): Promise<PrintedAll> {
-  const { pages, folder, cacheDir, projectDir, browserPath, onDone } = made;
-  const search = searchOnThisMachine(browserPath);
-  const tools = toolsOnThisMachine(() =>
-    unpackChromium(join(projectDir, 'node_modules', '.cache', 'flatwork-jobs')),
-  );
+  const { pages, folder, cacheDir, browser, onDone } = made;
   const cache = openCache(cacheDir);
-  const isPinnedFirst = browserCandidates(search)[0]?.kind === 'bundled';
-  let running: RunningBrowser | null = null;
-  const browserNow = async () => {
-    if (running !== null) return running;
-    const started = await startBrowser(search, tools).catch(notStarted);
-    if (started.kind === 'running') running = started;
-    return started;
-  };
-
-  try {
-    let identity = PINNED_IDENTITY;
-    if (!isPinnedFirst) {
-      const started = await browserNow();
-      if (started.kind !== 'running') return noBrowser(started);
-      identity = started.identity;
-    }
-    const missing = await takeCached({ pages, folder, cache, identity, onDone });
-    if (missing.length === 0) return { kind: 'printed', fresh: 0, cached: pages.length, failed: [] };
-
-    const started = await browserNow();
+  let identity = PINNED_IDENTITY;
+  if (!browser.isPinnedFirst) {
+    const started = await browser.start();
     if (started.kind !== 'running') return noBrowser(started);
-    let done = pages.length - missing.length;
-    const report = await printPdfs(
-      missing.map(({ page }) => ({
-        htmlPath: join(folder, `${page.name}.html`),
-        pdfPath: join(folder, `${page.name}.pdf`),
-        epochSeconds: page.epochSeconds,
-        twoPass: page.hasPageNumbers,
-      })),
-      {
-        browser: started.browser,
-        concurrency: Math.min(cpus().length, 4),
-        onDone: (path) => {
-          done += 1;
-          onDone(path, done);
-        },
-      },
-    );
-    await keep({ missing, folder, cache, identity: started.identity, failed: report.failed });
-    return {
-      kind: 'printed',
-      fresh: report.printed.length,
-      cached: pages.length - missing.length,
-      failed: report.failed,
-    };
-  } finally {
-    await (running as RunningBrowser | null)?.close();
+    identity = started.identity;
   }
+  const missing = await takeCached({ pages, folder, cache, identity, onDone });
+  if (missing.length === 0) return { kind: 'printed', fresh: 0, cached: pages.length, failed: [] };
+
+  const started = await browser.start();
+  if (started.kind !== 'running') return noBrowser(started);
+  let done = pages.length - missing.length;
+  const report = await printPdfs(
+    missing.map(({ page }) => ({
+      htmlPath: join(folder, `${page.name}.html`),
+      pdfPath: join(folder, `${page.name}.pdf`),
+      epochSeconds: page.epochSeconds,
+      twoPass: page.hasPageNumbers,
+    })),
+    {
+      browser: started.browser,
+      concurrency: Math.min(cpus().length, 4),
+      onDone: (path) => {
+        done += 1;
+        onDone(path, done);
+      },
+    },
+  );
+  await keep({ missing, folder, cache, identity: started.identity, failed: report.failed });
+  return {
+    kind: 'printed',
+    fresh: report.printed.length,
+    cached: pages.length - missing.length,
+    failed: report.failed,
+  };
+}
+
+/** Whether there is no PDF in a cache, so that all pages will be printed. */
+export async function isEmptyCache(cacheDir: string): Promise<boolean> {
+  return (await readdir(cacheDir).catch(() => [])).length === 0;
 }
 
 type Missing = { readonly page: PageToPrint; readonly html: Uint8Array };
@@ -146,20 +122,7 @@ function keyOf(page: PageToPrint, html: Uint8Array, browserIdentity: string): st
   return cacheKey({ html, browserIdentity, epochSeconds: page.epochSeconds, twoPass: page.hasPageNumbers });
 }
 
-/** Only a browser that the user named throws here. */
-function notStarted(error: unknown): { readonly kind: 'none'; readonly tried: readonly string[] } {
-  const reason = error instanceof Error ? error.message : String(error);
-  return {
-    kind: 'none',
-    tried: [`the browser you named does not start: ${reason.trim().split('\n', 1)[0]}`],
-  };
-}
-
-function noBrowser(
-  found:
-    | { readonly kind: 'none'; readonly tried: readonly string[] }
-    | { readonly kind: 'explicit-missing'; readonly path: string; readonly saidBy: string },
-): PrintedAll {
+function noBrowser(found: Exclude<Started, { readonly kind: 'running' }>): PrintedAll {
   return {
     kind: 'no-browser',
     tried: found.kind === 'none' ? found.tried : [`${found.path} (${found.saidBy}): not there`],

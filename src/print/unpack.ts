@@ -27,16 +27,17 @@ export type UnpackedBrowser = {
  * at all, and a lock keeps the others from doing the same work.
  *
  * @param cacheFolder Folder to unpack below, `node_modules/.cache/flatwork-jobs` of the project.
- * @throws {Error} If it cannot be unpacked (package missing, disk full, folder not writable).
+ * @param stop       Ends the unpacking; nothing is left of it then.
+ * @throws {Error} If it cannot be unpacked (package missing, disk full, folder not writable), or was stopped.
  */
-export async function unpackChromium(cacheFolder: string): Promise<UnpackedBrowser> {
+export async function unpackChromium(cacheFolder: string, stop?: AbortSignal): Promise<UnpackedBrowser> {
   const folder = join(cacheFolder, `chromium-${PINNED_CHROMIUM}`);
   if (!(await isComplete(folder))) {
     await mkdir(cacheFolder, { recursive: true });
     await withLock(`${folder}.lock`, LOCK_PATIENCE_MS, async () => {
       if (await isComplete(folder)) return;
       await removeLeftovers(cacheFolder);
-      await unpackInto(folder);
+      await unpackInto(folder, stop);
     });
   }
   const fontsFile = join(folder, 'fonts.conf');
@@ -68,13 +69,13 @@ async function removeLeftovers(cacheFolder: string): Promise<void> {
   }
 }
 
-async function unpackInto(folder: string): Promise<void> {
+async function unpackInto(folder: string, stop: AbortSignal | undefined): Promise<void> {
   const temporary = `${folder}.${process.pid}.${randomUUID()}.tmp`;
   await mkdir(temporary, { mode: 0o700 });
   // mkdir's mode passes through the umask; this one does not.
   await chmod(temporary, 0o700);
   try {
-    await runUnpacker(temporary);
+    await runUnpacker(temporary, stop);
     const { size } = await stat(join(temporary, 'chromium'));
     await writeFile(join(temporary, 'chromium.bytes'), String(size));
     await mkdir(join(temporary, 'font-cache'));
@@ -91,11 +92,15 @@ async function unpackInto(folder: string): Promise<void> {
  * AWS_EXECUTION_ENV (without it the NSS libraries stay packed), LD_LIBRARY_PATH. None of them
  * touches this process.
  */
-async function runUnpacker(folder: string): Promise<void> {
+async function runUnpacker(folder: string, stop: AbortSignal | undefined): Promise<void> {
   const entry = pathToFileURL(createRequire(import.meta.url).resolve('@sparticuz/chromium')).href;
   const program = `import(${JSON.stringify(entry)}).then(({ default: m }) => (m.default ?? m).executablePath())`;
   const env = { TMPDIR: folder, HOME: folder, AWS_EXECUTION_ENV: 'AWS_Lambda_nodejs20.x' };
-  await promisify(execFile)(process.execPath, ['-e', program], { env, timeout: UNPACK_LIMIT_MS });
+  await promisify(execFile)(process.execPath, ['-e', program], {
+    env,
+    timeout: UNPACK_LIMIT_MS,
+    signal: stop,
+  });
 }
 
 async function putInPlace(temporary: string, folder: string): Promise<void> {

@@ -1,6 +1,6 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join, relative, resolve, sep } from 'node:path';
-import { Eleventy } from '@11ty/eleventy';
+import type { Eleventy } from '@11ty/eleventy';
 import { type Environment, templateEnvironment } from './environment.ts';
 import { PAGE_KINDS, type Page, pagesOf, type SiteToRender } from './pages.ts';
 
@@ -38,6 +38,8 @@ async function htmlOf(
   const { projectDir, outputDir, quiet } = options;
   // Eleventy takes paths relative to the working directory only.
   const fromHere = (path: string): string => relative(process.cwd(), resolve(path));
+  // It takes a quarter of a second to load: problems in the files are told without it.
+  const { Eleventy } = await import('@11ty/eleventy');
   const eleventy = new Eleventy(fromHere(join(projectDir, 'templates')), fromHere(outputDir), {
     source: 'script',
     configPath: fromHere(join(projectDir, '.eleventy.js')),

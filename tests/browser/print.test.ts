@@ -318,6 +318,19 @@ describe('the bundled browser', () => {
     expect((await stat(join(fresh, 'chromium-147.0.0'))).mode & 0o777).toBe(0o700);
   }, 120_000);
 
+  test('stopped while it unpacks, it leaves nothing behind and no process', async () => {
+    const stopped = join(folder, 'stopped');
+    onTestFinished(() => rm(stopped, { recursive: true, force: true }));
+    const stop = new AbortController();
+    const unpacked = unpackChromium(stopped, stop.signal);
+    const isUnpacking = async () => (await childrenOf(process.pid, 'executablePath()')).length > 0;
+    while (!(await isUnpacking())) await sleep(5);
+    stop.abort();
+    await expect(unpacked).rejects.toThrow('aborted');
+    expect(await readdir(stopped)).toEqual([]);
+    expect(await isUnpacking()).toBe(false);
+  });
+
   test('a folder with a cut browser is unpacked again, and leftovers of killed processes go', async () => {
     const torn = join(folder, 'torn');
     onTestFinished(() => rm(torn, { recursive: true, force: true }));

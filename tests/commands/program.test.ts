@@ -64,6 +64,15 @@ describe('what is loaded', () => {
     expect(HEAVY.filter((name) => packages.has(name))).toEqual([]);
   });
 
+  test('a build with a problem tells it before it loads what makes pages of templates', async () => {
+    const jobs = await someJobs('corner-walk');
+    await appendFile(join(jobs, 'corner-walk/job.yaml'), '\nplann: {}\n');
+    const output = join(await aFolder(), 'output');
+    const { code, packages } = await loadedBy(['build', '--jobs', jobs, '--output', output]);
+    expect(code).toBe(1);
+    expect(HEAVY.filter((name) => packages.has(name))).toEqual(['nunjucks']);
+  });
+
   test('a build without change starts no browser and gives the same bytes; with a change it starts one', async () => {
     const place = await aBuiltPlace();
     const before = await bytesOf(place.output);
