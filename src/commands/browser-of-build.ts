@@ -29,11 +29,26 @@ type NotStarted =
 /** Long enough for the unpacking process to begin, before calculating takes the processor [ms]. */
 const TO_BEGIN_MS = 25;
 
-/** @param made.browserPath As the user names it; null where the program looks for one. */
-export function browserOfBuild(made: {
+type Asked = {
   readonly projectDir: string;
+  /** As the user names it; null where the program looks for one. */
   readonly browserPath: string | null;
-}): BrowserOfBuild {
+};
+
+/** Does something with a browser at hand, and closes it. */
+export async function withBrowser<R>(
+  asked: Asked,
+  task: (browser: BrowserOfBuild) => Promise<R>,
+): Promise<R> {
+  const browser = browserOfBuild(asked);
+  try {
+    return await task(browser);
+  } finally {
+    await browser.close();
+  }
+}
+
+function browserOfBuild(made: Asked): BrowserOfBuild {
   const search = searchOnThisMachine(made.browserPath);
   const isPinnedFirst = browserCandidates(search)[0]?.kind === 'bundled';
   const stop = new AbortController();

@@ -1,7 +1,7 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { renderSite } from '../render/index.ts';
-import { type BrowserOfBuild, browserOfBuild } from './browser-of-build.ts';
+import { type BrowserOfBuild, withBrowser } from './browser-of-build.ts';
 import { type DescribedJob, describeAll } from './describe-all.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
 import { figuresJson } from './figures-json.ts';
@@ -25,12 +25,9 @@ export async function build(options: Options): Promise<ExitCode> {
     );
     return EXIT.wrongUsage;
   }
-  const browser = browserOfBuild({ projectDir: PROJECT_DIR, browserPath: options.browserPath });
-  try {
-    return await buildWith(browser, options);
-  } finally {
-    await browser.close();
-  }
+  return withBrowser({ projectDir: PROJECT_DIR, browserPath: options.browserPath }, (browser) =>
+    buildWith(browser, options),
+  );
 }
 
 async function buildWith(browser: BrowserOfBuild, options: Options): Promise<ExitCode> {

@@ -4,7 +4,7 @@ import { describeSiteWalk } from '../describe/index.ts';
 import { COMPANY_FOLDER, readCompany } from '../read/index.ts';
 import { renderOne } from '../render/index.ts';
 import { en } from '../words/index.ts';
-import { browserOfBuild } from './browser-of-build.ts';
+import { withBrowser } from './browser-of-build.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
 import type { Options } from './options.ts';
 import { shownPath } from './prepare.ts';
@@ -32,14 +32,16 @@ export async function sheet(options: Options): Promise<ExitCode> {
   );
   await mkdir(options.outputDir, { recursive: true });
   await writeFile(join(options.outputDir, `${NAME}.html`), html);
-  const browser = browserOfBuild({ projectDir: PROJECT_DIR, browserPath: options.browserPath });
-  const printed = await printAll({
-    pages: [{ name: NAME, epochSeconds: 0, hasPageNumbers: false }],
-    folder: options.outputDir,
-    cacheDir: join(options.outputDir, '.cache'),
-    browser,
-    onDone: () => undefined,
-  }).finally(() => browser.close());
+  const { browserPath } = options;
+  const printed = await withBrowser({ projectDir: PROJECT_DIR, browserPath }, (browser) =>
+    printAll({
+      pages: [{ name: NAME, epochSeconds: 0, hasPageNumbers: false }],
+      folder: options.outputDir,
+      cacheDir: join(options.outputDir, '.cache'),
+      browser,
+      onDone: () => undefined,
+    }),
+  );
   if (printed.kind === 'no-browser') {
     await rm(join(options.outputDir, `${NAME}.pdf`), { force: true });
     console.error(
