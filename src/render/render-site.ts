@@ -38,6 +38,8 @@ async function htmlOf(
   const { projectDir, outputDir, quiet } = options;
   // Eleventy takes paths relative to the working directory only.
   const fromHere = (path: string): string => relative(process.cwd(), resolve(path));
+  // Its own watching, which nobody asks for, starts a thread that all modules would be looked up by from then on.
+  process.env['ELEVENTY_SKIP_ESM_RESOLVER'] = '1';
   // It takes a quarter of a second to load: problems in the files are told without it.
   const { Eleventy } = await import('@11ty/eleventy');
   const eleventy = new Eleventy(fromHere(join(projectDir, 'templates')), fromHere(outputDir), {
