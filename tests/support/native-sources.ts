@@ -1,12 +1,14 @@
 import { randomUUID } from 'node:crypto';
-import { existsSync, readdirSync, renameSync, rmSync } from 'node:fs';
-import { dirname, join, relative, resolve, sep } from 'node:path';
+import { existsSync, mkdirSync, readdirSync, renameSync, rmSync } from 'node:fs';
+import { dirname, isAbsolute, join, relative, resolve, sep } from 'node:path';
 import { type Plugin as BuildPlugin, build } from 'esbuild';
 import type { Plugin } from 'vitest/config';
 import { keyOf, ownPlaces, removeOld } from '../../src/commands/bundle.js';
+import { withLock } from '../../src/print/lock.ts';
 
 const PROJECT = resolve(import.meta.dirname, '..', '..');
 const SRC = join(PROJECT, 'src');
+const PATIENCE_MS = 60_000;
 const CACHE = join(PROJECT, 'node_modules', '.cache', 'flatwork-jobs', 'tested');
 
 /**
@@ -19,17 +21,23 @@ export function nativeSources(): Plugin {
   return {
     name: 'native-sources',
     enforce: 'pre',
-    buildStart: () => madeIn(folder),
+    buildStart: async () => {
+      mkdirSync(CACHE, { recursive: true });
+      // Each project of the tests wants it, all at once.
+      await withLock(`${folder}.lock`, PATIENCE_MS, () => makeIn(folder));
+    },
     resolveId(source, importer) {
       if (importer === undefined || !source.startsWith('.') || !source.endsWith('.ts')) return null;
       const path = relative(SRC, resolve(dirname(importer), source));
-      return path.startsWith('..') ? null : join(folder, asModule(path));
+      // Of another drive there is no relative path.
+      const isSource = !path.startsWith('..') && !isAbsolute(path);
+      return isSource ? asModule(join(folder, path)) : null;
     },
   };
 }
 
 /** Made aside and moved into place, so that no part of it is ever seen. */
-async function madeIn(folder: string): Promise<void> {
+async function makeIn(folder: string): Promise<void> {
   if (existsSync(folder)) return;
   const aside = join(CACHE, `.next-${randomUUID()}`);
   const files = readdirSync(SRC, { recursive: true, encoding: 'utf8' });
@@ -59,8 +67,8 @@ async function madeIn(folder: string): Promise<void> {
 function eachAlone(): BuildPlugin {
   return {
     name: 'each-alone',
-    setup(made) {
-      made.onResolve({ filter: /^\./ }, ({ path, kind }) =>
+    setup(building) {
+      building.onResolve({ filter: /^\./ }, ({ path, kind }) =>
         kind === 'entry-point' ? null : { path: asModule(path), external: true },
       );
     },
