@@ -88,7 +88,7 @@ export function shortLoadFeesUsd(orderCuYd: number, terms: TruckTerms): Decimal 
 export function truckCost(orderCuYd: number, terms: TruckTerms): TruckCost {
   const order = { orderCuYd, loadCount: truckLoadsCuYd(orderCuYd, terms).length };
   return {
-    concreteUsd: roundToCent(usdPerCuYd(terms.price).times(orderCuYd)),
+    concreteUsd: concreteUsdOf(orderCuYd, terms),
     additivesUsd: Object.values(terms.additives ?? {}).reduce<Decimal>(
       (sumUsd, price) => sumUsd.plus(feeUsd(price ?? null, order)),
       new Usd(0),
@@ -98,6 +98,10 @@ export function truckCost(orderCuYd: number, terms: TruckTerms): TruckCost {
     saturdayUsd: feeUsd(terms.saturdayFee, order),
     waitUsd: roundToCent(new Usd(terms.waitUsdPerCuYd ?? 0).times(orderCuYd)),
   };
+}
+
+function concreteUsdOf(orderCuYd: number, terms: TruckTerms): Decimal {
+  return roundToCent(usdPerCuYd(terms.price).times(orderCuYd));
 }
 
 /** The sum of the lines of what an order costs. */
@@ -129,6 +133,8 @@ export function cheapestTruckOrder(neededCuYd: number, terms: TruckTerms): numbe
   let best = { orderCuYd: leastCuYd, costUsd: truckOrderCostUsd(leastCuYd, terms) };
   for (let steps = 1; steps <= moreSteps; steps += 1) {
     const orderCuYd = ceilToStep(leastCuYd + steps * stepCuYd, stepCuYd);
+    // No fee is below 0: once the concrete alone costs as much, neither it nor any larger order is cheaper.
+    if (!concreteUsdOf(orderCuYd, terms).lt(best.costUsd)) break;
     const costUsd = truckOrderCostUsd(orderCuYd, terms);
     if (costUsd.lt(best.costUsd)) best = { orderCuYd, costUsd };
   }
