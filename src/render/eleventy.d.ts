@@ -1,6 +1,7 @@
 /** The part of Eleventy 3 that we use; it ships no types. */
 declare module '@11ty/eleventy' {
   export type EleventyConfig = {
+    setUseTemplateCache(isUsed: boolean): void;
     setLibrary(engine: 'njk', environment: unknown): void;
     addGlobalData(name: string, data: unknown): void;
   };

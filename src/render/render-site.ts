@@ -47,6 +47,8 @@ async function htmlOf(
     configPath: fromHere(join(projectDir, '.eleventy.js')),
     quietMode: quiet,
     config: (config) => {
+      // What it reads it keeps for as long as the program runs: a page that is served would never show an edit of its template.
+      config.setUseTemplateCache(false);
       config.setLibrary('njk', environment.nunjucks);
       config.addGlobalData('keys', keysByKind(pages));
     },

@@ -1,4 +1,4 @@
-import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
+import { cp, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
@@ -75,4 +75,25 @@ test('two documents with one name are refused', async () => {
   await expect(renderSite(twice, { projectDir, outputDir, quiet: true })).rejects.toThrow(
     'two documents would be written to maple-court/homeowner/proposal.html',
   );
+});
+
+// Regression: what Eleventy had read of the head of a page it kept, so that a page that was served never showed an edit of it.
+test.each([
+  ['documents/proposal.njk', '{% block body %}', '{% block body %}<hr class="edited-here">'],
+  ['layouts/document.njk', '<main>', '<main><hr class="edited-here">'],
+  ['bodies/proposal.njk', '<section class="offer">', '<section class="offer"><hr class="edited-here">'],
+  ['styles/base.css', /^/, '.edited-here { color: #000 }'],
+])('an edit of %s while the program runs is seen by the next pages', async (file, from, to) => {
+  const copied = join(outputDir, 'project');
+  for (const name of ['templates', '.eleventy.js', 'package.json'])
+    await cp(join(projectDir, name), join(copied, name), { recursive: true });
+  const proposalPage = async () => {
+    const made = join(outputDir, 'made');
+    await renderSite(site, { projectDir: copied, outputDir: made, quiet: true });
+    return readFile(join(made, 'maple-court/homeowner/proposal.html'), 'utf8');
+  };
+  expect(await proposalPage()).not.toContain('edited-here');
+  const path = join(copied, 'templates', file);
+  await writeFile(path, (await readFile(path, 'utf8')).replace(from, to));
+  expect(await proposalPage()).toContain('edited-here');
 });
