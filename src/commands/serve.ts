@@ -1,9 +1,10 @@
-import { existsSync, watch } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { createServer, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
+import { type FSWatcher, watch } from 'chokidar';
 import { aCalculator, type CalculateJob } from '../calculate/index.ts';
 import { renderSite } from '../render/index.ts';
 import { describeAll } from './describe-all.ts';
@@ -67,18 +68,31 @@ export async function serve(options: Options): Promise<ExitCode> {
     server.listen(options.port, '127.0.0.1', resolve);
   });
   const { port } = server.address() as AddressInfo;
-  const watchers = [options.jobsDir, join(PROJECT_DIR, 'templates')].map((folder) =>
-    watch(folder, { recursive: true }, changed),
-  );
+  const watcher = await watched([options.jobsDir, join(PROJECT_DIR, 'templates')], changed);
   console.log(`Pages on http://127.0.0.1:${port}/ (PDF links need a build). Stop with Ctrl-C.`);
   await new Promise<void>((resolve) => {
     process.once('SIGINT', resolve);
     process.once('SIGTERM', resolve);
   });
-  for (const watcher of watchers) watcher.close();
+  await watcher.close();
   for (const listener of listeners) listener.end();
   server.close();
   return EXIT.built;
+}
+
+/**
+ * Watches folders with all that is in them, but for what is hidden. Node's own watching of a whole folder loses a
+ * file on Linux once another one is put in its place, which is how many editors save.
+ */
+async function watched(folders: readonly string[], changed: () => void): Promise<FSWatcher> {
+  const watcher = watch([...folders], {
+    ignoreInitial: true,
+    ignored: (path) => basename(path).startsWith('.') && !folders.includes(path),
+  });
+  watcher.on('all', changed);
+  watcher.on('error', (error) => console.error(`Some changes may not be seen: ${String(error)}`));
+  await new Promise<void>((resolve) => void watcher.on('ready', resolve));
+  return watcher;
 }
 
 /** One calculator a job, so that a change of one value is not a whole job to calculate. */

@@ -1,5 +1,5 @@
 import { once } from 'node:events';
-import { cp, readFile, writeFile } from 'node:fs/promises';
+import { cp, readFile, rename, writeFile } from 'node:fs/promises';
 import { get, type IncomingMessage } from 'node:http';
 import { join } from 'node:path';
 import { describe, expect, onTestFinished, test } from 'vitest';
@@ -72,6 +72,25 @@ describe('serve', () => {
       .toBe(200);
     expect(await stop()).toBe(0);
   }, 90_000);
+
+  // Regression: Node's own watching lost a file on Linux once another one was put in its place.
+  test('sees each file that is put in the place of another, as editors save, and what is written into it later', async () => {
+    // The name of a folder may begin with a dot; what is hidden in it is of no job.
+    const jobs = join(await aFolder(), '.jobs');
+    await cp(await someJobs('corner-walk'), jobs, { recursive: true });
+    const { port } = await serving(jobs);
+    const page = async () => (await ask(port, '/corner-walk/homeowner/proposal.html')).body;
+    const file = join(jobs, 'corner-walk/job.yaml');
+    const good = await readFile(file, 'utf8');
+    const saysOf = (label: string) => good.replace('One walk panel replaced', label);
+    for (const label of ['First save', 'Second save', 'Third save']) {
+      await writeFile(`${file}~`, saysOf(label));
+      await rename(`${file}~`, file);
+      await expect.poll(page, { timeout: 15_000 }).toContain(label);
+    }
+    await writeFile(file, saysOf('In place'));
+    await expect.poll(page, { timeout: 15_000 }).toContain('In place');
+  });
 
   test('gives nothing but its pages', async () => {
     const jobs = await someJobs('corner-walk');
