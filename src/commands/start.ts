@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs';
 import { cp, mkdir, readFile, writeFile } from 'node:fs/promises';
 import { join, relative } from 'node:path';
 import { createInterface } from 'node:readline/promises';
+import { isJobName } from '../read/index.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
 import { type Answers, jobScaffold } from './job-scaffold.ts';
 import type { Options } from './options.ts';
@@ -9,7 +10,6 @@ import { prepareJobs } from './prepare.ts';
 import { PROJECT_DIR } from './project-dir.ts';
 import { showProblems } from './show-problems.ts';
 
-const NAME = /^[a-z0-9]+(-[a-z0-9]+)*$/;
 const SCHEMA_DIR = join(PROJECT_DIR, 'src', 'read', 'schema');
 
 /**
@@ -18,7 +18,8 @@ const SCHEMA_DIR = join(PROJECT_DIR, 'src', 'read', 'schema');
  */
 export async function start(options: Options): Promise<ExitCode> {
   const [name, ...more] = options.names;
-  if (name === undefined || more.length > 0 || !NAME.test(name) || name === 'company') {
+  // The same names that a build takes: a folder that it refuses would keep all jobs from being built.
+  if (name === undefined || more.length > 0 || !isJobName(name)) {
     console.error('Say one name for the job: lower-case words joined by hyphens, such as maple-court.');
     return EXIT.wrongUsage;
   }
@@ -33,7 +34,7 @@ export async function start(options: Options): Promise<ExitCode> {
   await mkdir(folder, { recursive: true });
   const file = join(folder, 'job.yaml');
   await writeFile(file, jobScaffold(answers, schemaPath(folder, 'job')));
-  console.log(`Made ${file}. Fill it in; check it with: npm run check -- ${name}`);
+  console.log(`Made ${file}. Fill it in; check it with: npm run check -- ${name}${placeOf(options.jobsDir)}`);
   if (!hasCompany)
     console.log(`Made ${join(options.jobsDir, 'company')} with invented figures: put in your own.`);
 
@@ -41,6 +42,12 @@ export async function start(options: Options): Promise<ExitCode> {
   if (prepared.ok) return EXIT.built;
   console.error(showProblems(prepared.problems));
   return EXIT.problemsInInput;
+}
+
+/** What a command has to be told of a folder that it does not look for by itself. */
+function placeOf(jobsDir: string): string {
+  if (jobsDir === join(PROJECT_DIR, 'jobs')) return '';
+  return ` --jobs ${/[^\w./:\\-]/.test(jobsDir) ? JSON.stringify(jobsDir) : jobsDir}`;
 }
 
 async function ask(name: string): Promise<Answers> {

@@ -46,6 +46,20 @@ describe('start', () => {
     }
   });
 
+  test('says with which command the job is checked, where it stands', async () => {
+    const told = vi.mocked(console.log);
+    for (const [name, shown] of [
+      ['jobs', '--jobs %'],
+      ['my jobs', '--jobs "%"'],
+    ] as const) {
+      const jobs = join(await aFolder(), name);
+      await start(optionsFor(jobs, 'maple-court'));
+      expect(told.mock.calls.map(([line]) => String(line)).find((line) => line.includes(jobs))).toBe(
+        `Made ${join(jobs, 'maple-court/job.yaml')}. Fill it in; check it with: npm run check -- maple-court ${shown.replace('%', jobs)}`,
+      );
+    }
+  });
+
   test('makes the jobs folder too, where there is none', async () => {
     const jobs = join(await aFolder(), 'new/jobs');
     expect(await start(optionsFor(jobs, 'a1'))).toBe(EXIT.built);
@@ -89,6 +103,10 @@ describe('start', () => {
     [['a/b']],
     [['.cache']],
     [['straße']],
+    // Regression: these were made, and then no job could be built beside them.
+    [['12']],
+    [['constructor']],
+    [['x'.repeat(81)]],
     [['a', 'b']],
     [[]],
   ])('refuses the name %j and makes nothing', async (names) => {
