@@ -7,7 +7,7 @@ import { EXIT, type ExitCode } from './exit-codes.ts';
 import { figuresJson } from './figures-json.ts';
 import { jobsPageOf, readSummaries, summaryOf } from './job-summary.ts';
 import type { Options } from './options.ts';
-import { swapIn, withOutputFolder } from './output-folder.ts';
+import { refuseForeign, swapIn, withOutputFolder } from './output-folder.ts';
 import { type PreparedJob, prepareJobs } from './prepare.ts';
 import { isEmptyCache, type PageToPrint, type PrintedAll, printAll } from './print-all.ts';
 import { progressOn } from './progress.ts';
@@ -40,6 +40,10 @@ async function buildWith(browser: BrowserOfBuild, options: Options): Promise<Exi
     return EXIT.problemsInInput;
   }
   return withOutputFolder(options.outputDir, async (nextDir) => {
+    await refuseForeign(
+      options.outputDir,
+      prepared.jobs.map(({ job }) => job.id),
+    );
     const described = describeAll(prepared.jobs);
     await writeFigures(nextDir, prepared.jobs);
     await writeExports(nextDir, described);

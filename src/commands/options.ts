@@ -1,4 +1,4 @@
-import { resolve } from 'node:path';
+import { isAbsolute, relative, resolve, sep } from 'node:path';
 import { parseArgs } from 'node:util';
 import { nearestName } from '../problems/index.ts';
 
@@ -50,17 +50,31 @@ export function parseOptions(args: readonly string[], cwd: string): ParsedOption
   if (!/^\d{1,5}$/.test(port) || Number(port) > 65535) {
     return { ok: false, message: `--port takes a number up to 65535, not "${port}".` };
   }
+  const jobsDir = resolve(cwd, values.jobs ?? 'jobs');
+  const outputDir = resolve(cwd, values.output ?? 'output');
+  if ((command === 'build' || command === 'sheet') && isWithin(outputDir, jobsDir)) {
+    return {
+      ok: false,
+      message: `The output cannot go into the folder of the jobs, where it would be taken for a job: ${outputDir}. Name another folder with --output.`,
+    };
+  }
   return {
     ok: true,
     options: {
       command,
       names,
-      jobsDir: resolve(cwd, values.jobs ?? 'jobs'),
-      outputDir: resolve(cwd, values.output ?? 'output'),
+      jobsDir,
+      outputDir,
       browserPath: values.browser === undefined ? null : resolve(cwd, values.browser),
       port: Number(port),
     },
   };
+}
+
+/** Whether a folder is another one, or in it. */
+function isWithin(folder: string, other: string): boolean {
+  const path = relative(other, folder);
+  return path !== '..' && !path.startsWith(`..${sep}`) && !isAbsolute(path);
 }
 
 function splitArgs(args: readonly string[]) {

@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import { mkdir, readdir, rename, rm } from 'node:fs/promises';
+import { mkdir, readdir, readFile, rename, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { withLock } from '../print/index.ts';
 
@@ -31,6 +31,61 @@ export async function withOutputFolder<T>(
     }
   };
   return withLock(join(outputDir, '.lock'), patienceMs, alone, 'give-up');
+}
+
+/** Something stands where a build would put its own, and no build made it. */
+export class ForeignError extends Error {
+  readonly place: string;
+
+  constructor(place: string) {
+    super(`${place} was made by no build`);
+    this.place = place;
+  }
+}
+
+/** What a build puts into the folder of a job, by the folders in it. */
+const PARTS: Readonly<Record<string, RegExp>> = {
+  homeowner: /^proposal\.(html|pdf)$/,
+  office: /^(work-order|materials|safety|calculation|binder)\.(html|pdf)$|\.(json|csv|dxf|xlsx)$/,
+};
+const JOBS_PAGE = 'index.html';
+
+/**
+ * Nothing is replaced but what an earlier build made: with the folder of the jobs for the output, the jobs
+ * themselves would be.
+ *
+ * @param ids Of the jobs that are built.
+ * @throws {ForeignError} If a folder of such a name holds anything else, or there is another page of our name.
+ */
+export async function refuseForeign(outputDir: string, ids: readonly string[]): Promise<void> {
+  for (const id of ids) {
+    const place = join(outputDir, id);
+    await refuseOthers(place, (name) => Object.hasOwn(PARTS, name));
+    for (const [part, ours] of Object.entries(PARTS))
+      await refuseOthers(join(place, part), (name) => ours.test(name));
+  }
+  const page = join(outputDir, JOBS_PAGE);
+  const html = await whatStands(page, readFile(page, 'utf8'));
+  if (html !== null && !html.includes('class="sheet sheet--jobs"')) throw new ForeignError(page);
+}
+
+/** A signed proposal is kept beside the one that was printed, and a build would take it away. */
+async function refuseOthers(folder: string, isOurs: (name: string) => boolean): Promise<void> {
+  const entries = (await whatStands(folder, readdir(folder))) ?? [];
+  // What a file manager leaves is hidden.
+  const foreign = entries.find((name) => !isOurs(name) && !name.startsWith('.'));
+  if (foreign !== undefined) throw new ForeignError(join(folder, foreign));
+}
+
+/** Null where nothing does. @throws {ForeignError} If it is a file where a folder should be, or the other way round. */
+async function whatStands<T>(place: string, read: Promise<T>): Promise<T | null> {
+  try {
+    return await read;
+  } catch (error) {
+    const code = error instanceof Error && 'code' in error ? error.code : null;
+    if (code === 'ENOENT') return null;
+    throw code === 'ENOTDIR' || code === 'EISDIR' ? new ForeignError(place) : error;
+  }
 }
 
 /**

@@ -1,4 +1,5 @@
 import { BusyError } from '../print/index.ts';
+import { ForeignError } from './output-folder.ts';
 
 /** What this machine may refuse, by the code of the system; anything else is a fault of ours. */
 const REFUSALS: Readonly<Record<string, string>> = {
@@ -25,6 +26,8 @@ export function refusalSentence(error: unknown): string | null {
     const { lockFolder, ownerPid } = error;
     return `Another build (process ${ownerPid}) is still writing there. If none is running, remove ${lockFolder} and try again.`;
   }
+  if (error instanceof ForeignError)
+    return `${error.place} would be replaced, and no build made it: name another folder with --output, or move it away.`;
   if (!(error instanceof Error && 'code' in error)) return null;
   const reason = REFUSALS[String(error.code)];
   if (reason === undefined) return null;

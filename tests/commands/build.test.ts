@@ -1,10 +1,11 @@
-import { cp, mkdir, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { cp, mkdir, readdir, readFile, rename, rm, stat, symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, inject, type Mock, test, vi } from 'vitest';
 import { build } from '../../src/commands/build.ts';
 import { check } from '../../src/commands/check.ts';
 import { EXIT } from '../../src/commands/exit-codes.ts';
 import type { Options } from '../../src/commands/options.ts';
+import { ForeignError } from '../../src/commands/output-folder.ts';
 import { sheet } from '../../src/commands/sheet.ts';
 import { aBuiltPlace, bytesOf, leftIn, type Place } from './folders.ts';
 
@@ -112,6 +113,39 @@ describe('build', () => {
     expect(linesOf(said)).toEqual([]);
     expect(await bytesOf(place.output)).toEqual(before);
     expect(await leftIn(place.output)).toEqual([]);
+  });
+
+  // Regression: with the jobs folder for the output, by whatever path, the jobs were replaced by their documents.
+  test('replaces nothing that no build made, and says what stands there', async () => {
+    const place = await aBuiltPlace();
+    const same = join(place.folder, 'the-same');
+    await symlink(place.jobs, same);
+    const jobs = await bytesOf(place.jobs);
+    const onJobs = build(optionsFor({ ...place, output: same }, { names: ['corner-walk'] }));
+    await expect(onJobs).rejects.toThrow(new ForeignError(join(same, 'corner-walk/job.yaml')));
+    expect(await bytesOf(place.jobs)).toEqual(jobs);
+    expect(await leftIn(place.jobs)).toEqual([]);
+
+    const named = (name: string) => build(optionsFor(place, { names: [name] }));
+    for (const part of ['.', 'homeowner', 'office']) {
+      const signed = join(place.output, 'corner-walk', part, 'signed.pdf');
+      await writeFile(signed, 'signed');
+      await expect(named('corner-walk')).rejects.toThrow(new ForeignError(signed));
+      expect(await readFile(signed, 'utf8')).toBe('signed');
+      await rename(signed, join(place.output, 'corner-walk', part, '.DS_Store'));
+    }
+    expect(await named('corner-walk')).toBe(EXIT.built);
+
+    const index = join(place.output, 'index.html');
+    for (const another of ['<html>ours</html>', '']) {
+      await writeFile(index, another);
+      await expect(named('corner-walk')).rejects.toThrow(new ForeignError(index));
+      expect(await readFile(index, 'utf8')).toBe(another);
+    }
+    await rm(index);
+    await rm(join(place.output, 'corner-walk'), { recursive: true });
+    await writeFile(join(place.output, 'corner-walk'), 'a file');
+    await expect(named('corner-walk')).rejects.toThrow(new ForeignError(join(place.output, 'corner-walk')));
   });
 
   test('of a name that is no job says which are', async () => {

@@ -44,6 +44,25 @@ describe('parseOptions', () => {
     });
   });
 
+  // Regression: the documents took the place of the jobs, or were taken for one.
+  test.each(['jobs', 'jobs/out', './jobs/', 'jobs/../jobs/maple-court', '.'])(
+    'the output %s is refused where it is the folder of the jobs, or in it',
+    (output) => {
+      const jobs = output === '.' ? ['--jobs', '.'] : [];
+      for (const command of ['build', 'sheet'])
+        expect(parse(command, '--output', output, ...jobs)).toMatchObject({
+          ok: false,
+          message: expect.stringContaining('The output cannot go into the folder of the jobs'),
+        });
+      // What writes nothing there does not mind.
+      expect(parse('check', '--output', output, ...jobs).ok).toBe(true);
+    },
+  );
+
+  test.each(['jobs-out', '..', '..jobs', '/jobs', 'output'])('the output %s is another folder', (output) => {
+    expect(parse('build', '--output', output).ok).toBe(true);
+  });
+
   test('help is no command', () => {
     expect(parse('--help')).toEqual({ ok: true, options: null });
     expect(parse('check', '--help')).toEqual({ ok: true, options: null });

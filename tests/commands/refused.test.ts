@@ -5,6 +5,7 @@ import { type AddressInfo, createServer } from 'node:net';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { describe, expect, inject, onTestFinished, test } from 'vitest';
+import { ForeignError } from '../../src/commands/output-folder.ts';
 import { refusalSentence } from '../../src/commands/refusal.ts';
 import { BusyError } from '../../src/print/index.ts';
 import { PROJECT_DIR, runProgram } from '../support/run-program.ts';
@@ -28,6 +29,12 @@ describe('refusalSentence', () => {
   test('a build that does not end names its lock', () => {
     expect(refusalSentence(new BusyError('/out/.lock', 12))).toBe(
       'Another build (process 12) is still writing there. If none is running, remove /out/.lock and try again.',
+    );
+  });
+
+  test('what no build made is named, and what to do', () => {
+    expect(refusalSentence(new ForeignError('/out/walk/job.yaml'))).toBe(
+      '/out/walk/job.yaml would be replaced, and no build made it: name another folder with --output, or move it away.',
     );
   });
 
