@@ -20,6 +20,8 @@ import { showProblems } from './show-problems.ts';
 type Site = { readonly pages: ReadonlyMap<string, string>; readonly trouble: string | null };
 
 const SETTLE_MS = 120;
+/** How often a folder that went away is looked for. */
+const COMES_BACK_MS = 500;
 
 /**
  * Builds the pages and serves them on this machine only; rebuilds when a job, a template or a
@@ -90,6 +92,17 @@ async function watched(folders: readonly string[], changed: () => void): Promise
     ignored: (path) => basename(path).startsWith('.') && !folders.includes(path),
   });
   watcher.on('all', changed);
+  // A drive that comes and goes takes the watching of its folder with it.
+  watcher.on('unlinkDir', (path) => {
+    if (!folders.includes(path)) return;
+    const look = setInterval(() => {
+      if (watcher.closed) clearInterval(look);
+      if (watcher.closed || !existsSync(path)) return;
+      clearInterval(look);
+      watcher.add(path);
+      changed();
+    }, COMES_BACK_MS).unref();
+  });
   watcher.on('error', (error) => console.error(`Some changes may not be seen: ${String(error)}`));
   await new Promise<void>((resolve) => void watcher.on('ready', resolve));
   return watcher;

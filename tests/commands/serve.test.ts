@@ -90,6 +90,12 @@ describe('serve', () => {
     }
     await writeFile(file, saysOf('In place'));
     await expect.poll(page, { timeout: 15_000 }).toContain('In place');
+
+    // A drive that goes and comes again.
+    await rename(jobs, `${jobs}-away`);
+    await expect.poll(page, { timeout: 15_000 }).toContain('There is no folder of this name.');
+    await rename(`${jobs}-away`, jobs);
+    await expect.poll(page, { timeout: 15_000 }).not.toContain('role="alert"');
   });
 
   test('gives nothing but its pages', async () => {
