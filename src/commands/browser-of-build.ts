@@ -16,11 +16,13 @@ export type BrowserOfBuild = {
   readonly isPinnedFirst: boolean;
   /** Has the bundled one unpack in a process of its own; comes back before it is done. */
   readonly unpackAhead: () => Promise<void>;
+  /** The same each time it is asked; never throws. */
   readonly start: () => Promise<Started>;
   /** Stops what still unpacks, and the browser. */
   readonly close: () => Promise<void>;
 };
 
+/** The browser, or why there is none, with all that was tried. */
 export type Started = RunningBrowser | NotStarted;
 type NotStarted =
   | { readonly kind: 'none'; readonly tried: readonly string[] }

@@ -46,8 +46,11 @@ export class ForeignError extends Error {
 /** What a build puts into the folder of a job, by the folders in it. */
 const PARTS: Readonly<Record<string, RegExp>> = {
   homeowner: /^proposal\.(html|pdf)$/,
-  office: /^(work-order|materials|safety|calculation|binder)\.(html|pdf)$|\.(json|csv|dxf|xlsx)$/,
+  office:
+    /^((work-order|materials|safety|calculation|binder)\.(html|pdf)|(figures|summary)\.json|loads\.csv|materials\.xlsx|(plan|profile)-.*\.dxf)$/,
 };
+/** What file managers leave in a folder that somebody looked into. */
+const LEFT_BY_MACHINES = /^(\.DS_Store|\._.*|Thumbs\.db|desktop\.ini)$/i;
 const JOBS_PAGE = 'index.html';
 
 /**
@@ -72,8 +75,7 @@ export async function refuseForeign(outputDir: string, ids: readonly string[]): 
 /** A signed proposal is kept beside the one that was printed, and a build would take it away. */
 async function refuseOthers(folder: string, isOurs: (name: string) => boolean): Promise<void> {
   const entries = (await whatStands(folder, readdir(folder))) ?? [];
-  // What a file manager leaves is hidden.
-  const foreign = entries.find((name) => !isOurs(name) && !name.startsWith('.'));
+  const foreign = entries.find((name) => !isOurs(name) && !LEFT_BY_MACHINES.test(name));
   if (foreign !== undefined) throw new ForeignError(join(folder, foreign));
 }
 

@@ -47,7 +47,7 @@ export async function start(options: Options): Promise<ExitCode> {
 /** What a command has to be told of a folder that it does not look for by itself. */
 function placeOf(jobsDir: string): string {
   if (jobsDir === join(PROJECT_DIR, 'jobs')) return '';
-  return ` --jobs ${/[^\w./:\\-]/.test(jobsDir) ? JSON.stringify(jobsDir) : jobsDir}`;
+  return ` --jobs ${/[^\w./:\\-]/.test(jobsDir) ? `"${jobsDir}"` : jobsDir}`;
 }
 
 async function ask(name: string): Promise<Answers> {

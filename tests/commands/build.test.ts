@@ -1,5 +1,5 @@
 import { cp, mkdir, readdir, readFile, rename, rm, stat, symlink, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, inject, type Mock, test, vi } from 'vitest';
 import { build } from '../../src/commands/build.ts';
 import { check } from '../../src/commands/check.ts';
@@ -127,12 +127,19 @@ describe('build', () => {
     expect(await leftIn(place.jobs)).toEqual([]);
 
     const named = (name: string) => build(optionsFor(place, { names: [name] }));
-    for (const part of ['.', 'homeowner', 'office']) {
-      const signed = join(place.output, 'corner-walk', part, 'signed.pdf');
+    for (const file of [
+      'signed.pdf',
+      '.git',
+      'homeowner/signed.pdf',
+      'office/signed.pdf',
+      'office/mine.xlsx',
+    ]) {
+      const signed = join(place.output, 'corner-walk', file);
       await writeFile(signed, 'signed');
       await expect(named('corner-walk')).rejects.toThrow(new ForeignError(signed));
       expect(await readFile(signed, 'utf8')).toBe('signed');
-      await rename(signed, join(place.output, 'corner-walk', part, '.DS_Store'));
+      // What a file manager leaves is no reason to stop.
+      await rename(signed, join(dirname(signed), file.endsWith('pdf') ? '.DS_Store' : 'Thumbs.db'));
     }
     expect(await named('corner-walk')).toBe(EXIT.built);
 
