@@ -96,6 +96,8 @@ describe('serve', () => {
     await expect.poll(page, { timeout: 15_000 }).toContain('There is no folder of this name.');
     await rename(`${jobs}-away`, jobs);
     await expect.poll(page, { timeout: 15_000 }).not.toContain('role="alert"');
+    await writeFile(file, saysOf('Come again'));
+    await expect.poll(page, { timeout: 15_000 }).toContain('Come again');
   });
 
   test('gives nothing but its pages', async () => {

@@ -2,7 +2,10 @@ import { mkdirSync, mkdtempSync, rmSync, symlinkSync, truncateSync, writeFileSyn
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import * as z from 'zod';
 import { isJobName, listJobs, readJob, sourceLines } from '../../src/read/index.ts';
+import { checkSections } from '../../src/read/read-job.ts';
+import { readTree } from '../../src/read/yaml-tree.ts';
 
 let root = '';
 beforeEach(() => {
@@ -134,6 +137,20 @@ describe('a folder that is read once more', () => {
     expect(second.sections.plan?.crew).toEqual(['bob', 'ann']);
     expect(second.origins.get('plan.crew.0')?.text).toBe('bob');
     expect(second.origins.get('job.label')?.spot).toBe(first.origins.get('job.label')?.spot);
+  });
+
+  test('is checked anew by another schema', () => {
+    const tree = readTree('plan: { crew: ann }\n', 'job.yaml', 'job').root;
+    if (tree?.kind !== 'map') throw new Error('it is a map');
+    const by = (schema: z.ZodType) =>
+      checkSections(tree, { plan: { schema: () => schema, isRequired: false } });
+    const texts = z.record(z.string(), z.string());
+    expect(by(texts)).toEqual({ sections: { plan: { crew: 'ann' } }, problems: [] });
+    const changed = z.record(
+      z.string(),
+      z.string().transform((text) => `${text}!`),
+    );
+    expect(by(changed).sections).toEqual({ plan: { crew: 'ann!' } });
   });
 
   test('has its problems each time, in the place where they are', () => {
