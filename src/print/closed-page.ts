@@ -10,7 +10,17 @@ export type ClosedPage = {
   crashed: Promise<never>;
 };
 
-/** A tab that may read this machine's files and nothing else, and that notes what it was refused. */
+/** Nobody looks at the page on a screen, and laying out a binder for one takes longer than a draft of it. */
+const NOTHING_ON_SCREEN = `{
+  const sheet = new CSSStyleSheet();
+  sheet.replaceSync('@media screen { body { display: none !important; } }');
+  document.adoptedStyleSheets = [sheet];
+}`;
+
+/**
+ * A tab that may read this machine's files and nothing else, and that notes what it was refused. It
+ * shows nothing: what it opens is laid out only where it is printed.
+ */
 export async function openClosedPage(browser: Browser): Promise<ClosedPage> {
   const page = await browser.newPage();
   const faults: PageFaults = { requests: [], errors: [] };
@@ -18,6 +28,7 @@ export async function openClosedPage(browser: Browser): Promise<ClosedPage> {
     page.on('error', () => reject(new Error('the browser tab crashed')));
   });
   crashed.catch(() => undefined); // it may happen while nobody is waiting
+  await page.evaluateOnNewDocument(NOTHING_ON_SCREEN);
   await page.setOfflineMode(true);
   await page.setRequestInterception(true);
   page.on('request', (request) => void answer(request, faults));

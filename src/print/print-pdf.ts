@@ -10,7 +10,7 @@ import { pinPdf } from './pin.ts';
 import { writeWhole } from './write-whole.ts';
 
 /** Changes when the way of printing does (flags, options); part of the cache key. */
-export const PRINT_VERSION = 2;
+export const PRINT_VERSION = 3;
 
 /** A binder of a hundred pages on a machine that has other work to do takes a minute. */
 const PRINT_LIMIT_MS = 180_000;
@@ -116,11 +116,26 @@ async function printOne({ page, faults }: ClosedPage, job: PrintJob): Promise<Ui
       timeout: 0,
     });
   const bytes = job.twoPass
-    ? await printWithPageNumbers(page, { draft: () => print(false), final: () => print(true) })
+    ? await printWithPageNumbers(page, {
+        draft: () => unseen(page, () => print(false)),
+        final: () => print(true),
+      })
     : await print(true);
   const headings = await headingsOf(page);
   checkFaults(faults);
   return pinPdf(mendBookmarks(bytes, headings), job.epochSeconds);
+}
+
+/** Where things stand on the pages does not depend on whether they are seen, and nothing is quicker to print. */
+async function unseen<Result>(page: Page, print: () => Promise<Result>): Promise<Result> {
+  await page.evaluate(`{
+    const sheet = new CSSStyleSheet();
+    sheet.replaceSync('body, body * { visibility: hidden !important; }');
+    document.adoptedStyleSheets.push(sheet);
+  }`);
+  const printed = await print();
+  await page.evaluate('document.adoptedStyleSheets.pop(); 0');
+  return printed;
 }
 
 async function headingsOf(page: Page): Promise<readonly string[]> {
