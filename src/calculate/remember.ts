@@ -1,3 +1,5 @@
+import { keptResult, noteResult } from './kept-results.ts';
+
 /** More than the hidden conditions of a job; what was asked for longest ago goes first. */
 const KEPT_RESULTS = 32;
 
@@ -26,21 +28,30 @@ function hasSameParts<I extends object>(one: I, other: I): boolean {
 
 /**
  * A slow function of plain data that remembers its latest results by the value of its input: what is the same
- * slab to it is not worked out again where an edit made a new object of it.
+ * slab to it is not worked out again where an edit made a new object of it, nor in the next run of the program
+ * where results are kept (`withKeptResults`).
  *
+ * @param name Of the function among the kept results; no two have the same.
  * @param make Takes and gives plain data without figures, which are told apart by identity; never gives undefined.
- * @param most How many results are kept, 1 or more; the oldest goes first.
+ * @param most How many results are remembered, 1 or more; the oldest goes first.
  */
-export function rememberByValue<I extends object, R>(make: (input: I) => R, most: number): (input: I) => R {
+export function rememberByValue<I extends object, R>(
+  name: string,
+  make: (input: I) => R,
+  most: number,
+): (input: I) => R {
   const made = new Map<string, R>();
   return (input) => {
     const key = JSON.stringify(input);
-    const known = made.get(key);
-    if (known !== undefined) return known;
-    const result = make(input);
-    const [oldest] = made.keys();
-    if (made.size >= most && oldest !== undefined) made.delete(oldest);
-    made.set(key, result);
+    let result = made.get(key);
+    if (result === undefined) {
+      const kept = keptResult(name, key) as R | undefined;
+      result = kept === undefined ? make(input) : kept;
+      const [oldest] = made.keys();
+      if (made.size >= most && oldest !== undefined) made.delete(oldest);
+      made.set(key, result);
+    }
+    noteResult(name, key, result);
     return result;
   };
 }

@@ -34,14 +34,14 @@ export async function bundleOf({ projectDir, cacheDir }) {
 }
 
 /**
- * Names, sizes and times of all sources, what is installed, and where: paths are written into the bundle.
+ * Names, sizes and times of all sources and rule sets, what is installed, and where: paths are written into the bundle.
  *
  * @param {string} projectDir
  */
 export function keyOf(projectDir) {
   const src = join(projectDir, 'src');
   const files = readdirSync(src, { recursive: true, encoding: 'utf8' }).filter((file) =>
-    /\.[jt]s$/.test(file),
+    /\.([jt]s|yaml)$/.test(file),
   );
   const paths = [
     ...files.sort().map((file) => join(src, file)),
@@ -86,6 +86,8 @@ async function makeBundle(projectDir, cacheDir, folder) {
       minifyWhitespace: true,
       minifySyntax: true,
       logLevel: 'silent',
+      // What this very program worked out is kept with it, and goes with it.
+      define: { KEPT_FOLDER: JSON.stringify(join(folder, 'kept')) },
       plugins: [ownPlaces(join(projectDir, 'src'))],
     });
     if (!existsSync(folder)) renameSync(aside, folder);

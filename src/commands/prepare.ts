@@ -3,8 +3,9 @@ import { type CalculateJob, calculateJob, type JobResults } from '../calculate/i
 import type { Job } from '../calculate/job.ts';
 import { resolveJob } from '../model/index.ts';
 import { type LocatedProblem, locateProblem, type Origins } from '../problems/index.ts';
-import { COMPANY_FOLDER, listJobs, readCompany, readJob, readRules } from '../read/index.ts';
+import { COMPANY_FOLDER, listJobs, readCompany, readJob } from '../read/index.ts';
 import { problemsEn } from '../words/problems-en.ts';
+import { shippedRules, withResultsOf } from './kept.ts';
 
 /** A job that was read, resolved and calculated without a problem. */
 export type PreparedJob = {
@@ -31,7 +32,7 @@ export function prepareJobs(asked: {
 }): Prepared {
   const jobsFolder = shownPath(asked.jobsDir);
   const listed = listJobs(jobsFolder, asked.names);
-  const rules = readRules();
+  const rules = shippedRules();
   const company = readCompany(join(jobsFolder, COMPANY_FOLDER));
   const problems: LocatedProblem[] = [...listed.problems, ...rules.problems, ...company.problems];
   const jobs: PreparedJob[] = [];
@@ -40,8 +41,11 @@ export function prepareJobs(asked: {
     const resolved = resolveJob(input, company, rules);
     problems.push(...resolved.problems);
     if (resolved.job === null) continue;
-    const calculate = asked.calculatorOf?.(id) ?? calculateJob;
-    const calculated = calculate(resolved.job, { why: asked.why ?? true });
+    const { job } = resolved;
+    const why = asked.why ?? true;
+    const calculated =
+      asked.calculatorOf?.(id)(job, { why }) ??
+      withResultsOf(join(asked.jobsDir, id), () => calculateJob(job, { why }));
     const where = { folder: input.folder, texts: problemsEn.texts };
     problems.push(...calculated.problems.map((problem) => locateProblem(problem, resolved.origins, where)));
     if (calculated.results !== null) {

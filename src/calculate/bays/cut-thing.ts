@@ -38,7 +38,7 @@ export function cutThing(outline: Outline, areasSqFt: readonly number[]): readon
 
 /** More things than a job has; other loads of one thing leave the others as they are. */
 const KEPT_THINGS = 100;
-const remembered = rememberByValue(cut, KEPT_THINGS);
+const remembered = rememberByValue('bays', cut, KEPT_THINGS);
 
 function cut({ outline, areasSqFt }: Cut): readonly CutBay[] {
   const areasSqIn = areasSqFt.map((areaSqFt) => areaSqFt * SQ_IN_PER_SQ_FT);

@@ -13,6 +13,7 @@ import {
 import type { CoreProblem } from '../../problems/index.ts';
 import { type Figure, figure, given, num } from '../figure.ts';
 import type { Existing } from '../job.ts';
+import { rememberByValue } from '../remember.ts';
 import { distinctPoints, type GradePoint } from './points.ts';
 
 /** What is there now: the tops of things that go, and the ground, where points tell them. */
@@ -94,17 +95,46 @@ export function oldPartsUnder(
   { things, dirt }: OldGround,
   allThings: readonly Outline[],
 ): readonly OldPart[] | null {
-  const parts = things.map(({ outline, top, points, gone }, index): OldPart => {
-    const before = things.slice(0, index).map((thing) => thing.outline);
-    const pieces = commonPieces(slab, outline).flatMap((piece) => piecesOutside(piece, before));
-    return { pieces, top, left: lowered(top, num(gone)), points, gone };
-  });
-  const known = things.map(({ outline }) => outline);
-  const unknown = areaOf(piecesOutside(slab, known)) - areaOf(piecesOutside(slab, [...known, ...allThings]));
-  if (unknown > LEAST_PART_SQ_IN) return null;
-  const bare = piecesOutside(slab, allThings);
+  const outlines = things.map(({ outline }) => outline);
+  const { pieces, unknownSqIn, bare } = piecesUnder({ slab, outlines, allThings });
+  if (unknownSqIn > LEAST_PART_SQ_IN) return null;
+  const parts = things.map(
+    ({ top, points, gone }, index): OldPart => ({
+      pieces: pieces[index] ?? [],
+      top,
+      left: lowered(top, num(gone)),
+      points,
+      gone,
+    }),
+  );
   if (dirt === null) return areaOf(bare) > LEAST_PART_SQ_IN ? null : parts.filter(isSome);
   return [...parts, { pieces: bare, ...dirt, left: dirt.top, gone: null }].filter(isSome);
+}
+
+type Below = {
+  readonly slab: Outline;
+  /** Of what has a known top; what lies below two of them is of the first. */
+  readonly outlines: readonly Outline[];
+  readonly allThings: readonly Outline[];
+};
+
+/** More slabs than a job has. */
+const KEPT_PIECES = 50;
+const piecesUnder = rememberByValue('old pieces', cutPieces, KEPT_PIECES);
+
+function cutPieces({ slab, outlines, allThings }: Below): {
+  readonly pieces: readonly (readonly Outline[])[];
+  readonly unknownSqIn: number;
+  readonly bare: readonly Outline[];
+} {
+  return {
+    pieces: outlines.map((outline, index) =>
+      commonPieces(slab, outline).flatMap((piece) => piecesOutside(piece, outlines.slice(0, index))),
+    ),
+    unknownSqIn:
+      areaOf(piecesOutside(slab, outlines)) - areaOf(piecesOutside(slab, [...outlines, ...allThings])),
+    bare: piecesOutside(slab, allThings),
+  };
 }
 
 /** The part that a place belongs to; at an edge between two, the first. */

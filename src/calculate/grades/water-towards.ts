@@ -52,7 +52,7 @@ type Asked = {
 
 /** More slabs and lines than a job has: what lies below a slab may change without another way of its water. */
 const KEPT_SHARES = 100;
-const remembered = rememberByValue(shareOf, KEPT_SHARES);
+const remembered = rememberByValue('water', shareOf, KEPT_SHARES);
 
 function shareOf({ line, surface, outline, outlets }: Asked): number {
   const stepIn = stepOf(outline);

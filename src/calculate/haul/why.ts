@@ -1,6 +1,7 @@
 import { roundToCent, Usd } from '../../units/index.ts';
 import { type Figure, figure, given } from '../figure.ts';
 import type { TowVehicle, Trailer } from '../job.ts';
+import { rememberByValue } from '../remember.ts';
 import { bestPlan, nextPlan, type Plan, type PlanProblem } from './plan/index.ts';
 import { limitsLb, payloadLb } from './trailer.ts';
 
@@ -20,6 +21,15 @@ export type HaulWhyFigures = {
 /** What the plan of trips was made from, and the plan. */
 export type Planned = { readonly problem: PlanProblem; readonly plan: Plan };
 
+/** More than a job has. */
+const KEPT_PLANS = 50;
+const nextTrips = rememberByValue(
+  'next trips',
+  ({ problem, plan }: Planned) => nextPlan(problem, plan),
+  KEPT_PLANS,
+);
+const otherTrips = rememberByValue('other trips', (problem: PlanProblem) => bestPlan(problem), KEPT_PLANS);
+
 /** Why the plan is as it is: what the other ways would cost. */
 export function haulWhy(
   { problem, plan }: Planned,
@@ -29,16 +39,16 @@ export function haulWhy(
     readonly loadReserveLb: number;
   },
 ): HaulWhyFigures {
-  const second = nextPlan(problem, plan);
+  const second = nextTrips({ problem, plan });
   const only = problem.trailers.length < 2 ? [] : problem.trailers.map((trailer) => trailer.id);
-  const noReserve = fleet.loadReserveLb === 0 ? null : bestPlan(withoutReserve(problem, fleet));
+  const noReserve = fleet.loadReserveLb === 0 ? null : otherTrips(withoutReserve(problem, fleet));
   return {
     plan: otherFigures(plan, 'the plan of trips that costs least'),
     ...(second === null ? {} : { 'second-best': otherFigures(second, 'the cheapest plan with other trips') }),
     only: Object.fromEntries(
       only.flatMap((id) => {
         const trailers = problem.trailers.filter((trailer) => trailer.id === id);
-        const alone = bestPlan({ ...problem, trailers });
+        const alone = otherTrips({ ...problem, trailers });
         return alone === null ? [] : [[id, otherFigures(alone, 'the cheapest plan with this trailer alone')]];
       }),
     ),

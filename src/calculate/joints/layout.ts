@@ -37,7 +37,7 @@ const NOISE_IN = 1e-6;
  * @param laid.limitIn How long a panel may be.
  * @param laid.propose Whether panels are cut further, until they keep the limit.
  */
-export const layJoints = rememberByValue(laidOut, KEPT_LAYOUTS);
+export const layJoints = rememberByValue('joints', laidOut, KEPT_LAYOUTS);
 
 function laidOut(laid: Laid): Layout {
   const { own, across, limitIn, propose } = laid;

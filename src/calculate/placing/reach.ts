@@ -9,6 +9,7 @@ import {
   overlapAreaSqIn,
   type Point,
 } from '../../geometry/index.ts';
+import { rememberByValue } from '../remember.ts';
 
 /** How a slab lies to the rear of the truck, on the level plan. */
 export type Reach = {
@@ -32,13 +33,18 @@ const RAKED_RATIO = 0.02;
 export function reachOf(outline: Outline, truckAt: Point, chuteReachIn: number): Reach {
   const corners = outline.rings.flatMap((ring) => edgesOf(ring).map(({ from }) => from));
   const farthestIn = Math.max(...corners.map((corner) => distanceIn(truckAt, corner)));
-  const chuteRatio = chuteShare(outline, truckAt, chuteReachIn);
+  const chuteRatio = chuteReachIn === 0 ? 0 : chuteShare({ outline, truckAt, reachIn: chuteReachIn });
   const wayIn = chuteRatio > 0 ? (chuteReachIn + farthestIn) / 2 : distanceIn(truckAt, centroidOf(outline));
   return { farthestFt: farthestIn / 12, chuteRatio, wayFt: wayIn / 12 };
 }
 
-function chuteShare(outline: Outline, truckAt: Point, reachIn: number): number {
-  if (reachIn === 0) return 0;
+type Chute = { readonly outline: Outline; readonly truckAt: Point; readonly reachIn: number };
+
+/** More slabs than a job has. */
+const KEPT_SHARES = 100;
+const chuteShare = rememberByValue('chute', chuteShareOf, KEPT_SHARES);
+
+function chuteShareOf({ outline, truckAt, reachIn }: Chute): number {
   const corner = { dxIn: truckAt.xIn - reachIn, dyIn: truckAt.yIn - reachIn };
   const swept = moveOutline({ rings: [circleRing({ diameterIn: 2 * reachIn })] }, corner);
   const ratio = overlapAreaSqIn(outline, swept) / outlineAreaSqIn(outline);

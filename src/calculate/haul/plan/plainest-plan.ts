@@ -12,7 +12,7 @@ const KEPT_PLANS = 50;
  *
  * @returns null where a stream has no place.
  */
-export const plainestPlan = rememberByValue(plainestOf, KEPT_PLANS);
+export const plainestPlan = rememberByValue('trips', plainestOf, KEPT_PLANS);
 
 function plainestOf(problem: PlanProblem): Plan | null {
   const best = bestPlan(problem);

@@ -1,4 +1,5 @@
 import { ceilToStep, floorToStep } from '../../../units/index.ts';
+import { rememberByValue } from '../../remember.ts';
 import { firstFitFrom } from './first-fit.ts';
 import { leastPlan } from './search.ts';
 import { type Cut, type Cutting, lengthOf, takenBy } from './types.ts';
@@ -28,6 +29,15 @@ export type CuttingPlan = {
   readonly isLeast: boolean;
 };
 
+type Bars = {
+  readonly pieces: readonly Pieces[];
+  readonly stocksIn: readonly number[];
+  readonly kerfIn: number;
+};
+
+/** More than a job has, with its hidden conditions. */
+const KEPT_PLANS = 50;
+
 /**
  * Which stock bars to cut into which pieces so that the least length of stock is bought; of as short a plan
  * as could be shown or found.
@@ -37,11 +47,9 @@ export type CuttingPlan = {
  * @param made.kerfIn   What one cut takes away [in], 0 or more; taken up to 1/16.
  * @throws {RangeError} If a value is outside its range.
  */
-export function cuttingPlan(made: {
-  readonly pieces: readonly Pieces[];
-  readonly stocksIn: readonly number[];
-  readonly kerfIn: number;
-}): CuttingPlan {
+export const cuttingPlan = rememberByValue('bars to cut', plannedCuts, KEPT_PLANS);
+
+function plannedCuts(made: Bars): CuttingPlan {
   const { kerfIn } = made;
   if (!(kerfIn >= 0 && kerfIn < Infinity)) throw new RangeError(`kerfIn must be 0 or more, got ${kerfIn}`);
   const kerf = Math.round(ceilToStep(kerfIn, TAPE_STEP_IN) / TAPE_STEP_IN);
@@ -58,10 +66,7 @@ export function cuttingPlan(made: {
   };
 }
 
-function cuttingOf(
-  made: Pick<Parameters<typeof cuttingPlan>[0], 'pieces' | 'stocksIn'>,
-  kerf: number,
-): Cutting {
+function cuttingOf(made: Pick<Bars, 'pieces' | 'stocksIn'>, kerf: number): Cutting {
   const lengths = made.stocksIn.map((stockIn) =>
     Math.round(floorToStep(stockIn, TAPE_STEP_IN) / TAPE_STEP_IN),
   );
