@@ -23,17 +23,21 @@ const FRACTION = /(?<![\w/.,-])(\d{1,2}\/(?:2|4|8|16|32|64))(?![\w/]|[.,]\d)/g;
 
 /**
  * Text with its common fractions drawn as such. Escapes first, then wraps the fraction alone: with
- * the whole number inside, Noto Sans would raise that as well.
+ * the whole number inside, Noto Sans would raise that as well. A length stays on one line.
  *
- * @example fractions('6 3/8″ & up') // 6 <span class="frac">3/8</span>″ &amp; up
+ * @example fractions('6 3/8″ & up') // 6&nbsp;<span class="frac">3/8</span>″ &amp; up, with U+00A0 itself
  */
 export function fractions(text: string): nunjucks.runtime.SafeString {
   return markup(withFractions(requireText(text)));
 }
 
 function withFractions(text: string): string {
-  return escapeHtml(text).replace(FRACTION, '<span class="frac">$1</span>');
+  return escapeHtml(text).replace(FRACTION, '<span class="frac">$1</span>').replace(WITHIN_LENGTH, NO_BREAK);
 }
+
+/** The spaces of `5′ 6 3/8″`: no line ends there. */
+const WITHIN_LENGTH = /(?<=\d′) (?=\d)|(?<=\d) (?=<span class="frac">)/g;
+const NO_BREAK = '\u00a0';
 
 /** Names and formulas that may break after a dot, a slash or a hyphen; `slabs.drive.area`. */
 export function breakable(text: string): nunjucks.runtime.SafeString {

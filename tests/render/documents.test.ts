@@ -59,6 +59,7 @@ describe.each(documents)('$kind', (document) => {
     const words = bodyOf(await html)
       .replace(/<wbr>/g, '')
       .replace(/<\/?span[^>]*>/g, '')
+      .replaceAll('\u00a0', ' ')
       .replace(/&#39;/g, "'")
       .replace(/&quot;/g, '"')
       .replace(/&amp;/g, '&');

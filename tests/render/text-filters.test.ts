@@ -6,9 +6,10 @@ const frac = (text: string): string => `<span class="frac">${text}</span>`;
 
 describe('fractions', () => {
   test.each([
-    ['6 3/8″', `6 ${frac('3/8')}″`],
-    ['24′ 6 3/8″ by 1/2 in', `24′ 6 ${frac('3/8')}″ by ${frac('1/2')} in`],
-    ['−3 1/16″', `−3 ${frac('1/16')}″`],
+    ['6 3/8″', `6\u00a0${frac('3/8')}″`],
+    ['24′ 6 3/8″ by 1/2 in', `24′\u00a06\u00a0${frac('3/8')}″ by ${frac('1/2')} in`],
+    ['−3 1/16″', `−3\u00a0${frac('1/16')}″`],
+    ['33′ 0″, not 33 0', '33′\u00a00″, not 33 0'],
     ['(1/4 in per foot)', `(${frac('1/4')} in per foot)`],
     ['1/8" & <b>', `${frac('1/8')}&quot; &amp; &lt;b&gt;`],
   ])('%s', (text, html) => {
