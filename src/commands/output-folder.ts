@@ -67,9 +67,22 @@ export async function refuseForeign(outputDir: string, ids: readonly string[]): 
     for (const [part, ours] of Object.entries(PARTS))
       await refuseOthers(join(place, part), (name) => ours.test(name));
   }
-  const page = join(outputDir, JOBS_PAGE);
+  await refuseForeignPage(outputDir, JOBS_PAGE, 'jobs');
+}
+
+/**
+ * A page that stands alone in the output, likewise.
+ *
+ * @throws {ForeignError} If there is another page of that name.
+ */
+export async function refuseForeignPage(
+  outputDir: string,
+  name: string,
+  kind: 'jobs' | 'site-walk',
+): Promise<void> {
+  const page = join(outputDir, name);
   const html = await whatStands(page, readFile(page, 'utf8'));
-  if (html !== null && !html.includes('class="sheet sheet--jobs"')) throw new ForeignError(page);
+  if (html !== null && !html.includes(`class="sheet sheet--${kind}"`)) throw new ForeignError(page);
 }
 
 /** A signed proposal is kept beside the one that was printed, and a build would take it away. */

@@ -7,6 +7,7 @@ import { en } from '../words/index.ts';
 import { withBrowser } from './browser-of-build.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
 import type { Options } from './options.ts';
+import { refuseForeignPage } from './output-folder.ts';
 import { shownPath } from './prepare.ts';
 import { printAll } from './print-all.ts';
 import { PROJECT_DIR } from './project-dir.ts';
@@ -14,7 +15,11 @@ import { showProblems } from './show-problems.ts';
 
 const NAME = 'site-walk';
 
-/** Prints the blank site-walk sheet, with the company's name on it, to the output folder. */
+/**
+ * Prints the blank site-walk sheet, with the company's name on it, to the output folder.
+ *
+ * @throws {ForeignError} If another page has its name there.
+ */
 export async function sheet(options: Options): Promise<ExitCode> {
   const company = readCompany(join(shownPath(options.jobsDir), COMPANY_FOLDER));
   const own = company.sections.company;
@@ -31,6 +36,7 @@ export async function sheet(options: Options): Promise<ExitCode> {
     { projectDir: PROJECT_DIR },
   );
   await mkdir(options.outputDir, { recursive: true });
+  await refuseForeignPage(options.outputDir, `${NAME}.html`, NAME);
   await writeFile(join(options.outputDir, `${NAME}.html`), html);
   const { browserPath } = options;
   const printed = await withBrowser({ projectDir: PROJECT_DIR, browserPath }, (browser) =>

@@ -337,4 +337,13 @@ describe('sheet', () => {
     await rm(join(place.jobs, 'company'), { recursive: true });
     expect(await sheet(optionsFor(place, { command: 'sheet' }))).toBe(EXIT.problemsInInput);
   });
+
+  test('replaces its own page only', async () => {
+    const place = await aBuiltPlace();
+    const page = join(place.output, 'site-walk.html');
+    expect(await sheet(optionsFor(place, { command: 'sheet' }))).toBe(EXIT.built);
+    await writeFile(page, 'notes of a walk');
+    await expect(sheet(optionsFor(place, { command: 'sheet' }))).rejects.toThrow(new ForeignError(page));
+    expect(await readFile(page, 'utf8')).toBe('notes of a walk');
+  });
 });
