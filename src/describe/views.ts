@@ -192,7 +192,7 @@ export type WorkOrderView = {
   readonly walls: TableView | null;
   readonly forms: TableView;
   readonly formPieces: TableView | null;
-  readonly joints: TableView;
+  readonly joints: TableView | null;
   readonly panels: TableView;
   /** Null where all of it is one pour. */
   readonly pours: TableView | null;

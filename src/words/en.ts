@@ -1,5 +1,6 @@
 import { calculation } from './en/calculation.ts';
 import { common } from './en/common.ts';
+import { crewDays } from './en/crew-days.ts';
 import { findings } from './en/findings.ts';
 import { flights } from './en/flights.ts';
 import { jobsPage } from './en/jobs-page.ts';
@@ -20,6 +21,7 @@ export const en = {
   proposal,
   proposalTieIns,
   workOrder,
+  crewDays,
   pourDay,
   flights,
   walls,

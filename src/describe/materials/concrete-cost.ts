@@ -1,9 +1,9 @@
 import type { Figure } from '../../calculate/figure.ts';
 import { num } from '../../calculate/figure.ts';
 import { formatMoney, type Rate, Usd } from '../../units/index.ts';
+import type { Made } from '../made.ts';
 import { end, row, start, totalRow } from '../parts/tables.ts';
 import type { TableView } from '../views.ts';
-import type { Made } from './made.ts';
 
 /** What the plant bills, line by line. */
 export function truckCostTable(made: Made): TableView {

@@ -1,8 +1,8 @@
 import { num } from '../../calculate/figure.ts';
 import { thingNamed } from '../../calculate/parts.ts';
+import type { Made } from '../made.ts';
 import { end, row, start, totalRow } from '../parts/tables.ts';
 import type { TableView } from '../views.ts';
-import type { Made } from './made.ts';
 
 type VolumePart = { readonly what: string; readonly how: string; readonly volumeCuYd: number };
 

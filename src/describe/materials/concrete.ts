@@ -1,9 +1,9 @@
 import { num } from '../../calculate/figure.ts';
 import { cuFtToCuYd } from '../../units/index.ts';
+import type { Made } from '../made.ts';
 import type { FactView, MaterialsView } from '../views.ts';
 import { moneyOf, truckCostTable } from './concrete-cost.ts';
 import { volumeTable } from './concrete-volume.ts';
-import type { Made } from './made.ts';
 import { orderScript } from './order-script.ts';
 import { otherWays, placingTable } from './placing.ts';
 

@@ -1,6 +1,6 @@
 import type { MadeJoint } from '../../calculate/edges/index.ts';
 import { num } from '../../calculate/figure.ts';
-import type { Made } from './made.ts';
+import type { Made } from '../made.ts';
 import type { ShoppingItem } from './shopping-items.ts';
 
 /** Dowels and tie bars by their size, and epoxy for those that are drilled in. */

@@ -1,8 +1,8 @@
 import { num } from '../../calculate/figure.ts';
 import { thingNamed } from '../../calculate/parts.ts';
+import type { Made } from '../made.ts';
 import { end, row, start, tableOrNull } from '../parts/tables.ts';
 import type { SpreadsheetView, TableView } from '../views.ts';
-import type { Made } from './made.ts';
 import { sheetOrNull } from './sheet.ts';
 
 /** One trailer of the job, each quantity as a number in the core's unit and as the page shows it. */

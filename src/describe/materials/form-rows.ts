@@ -1,7 +1,7 @@
 import { num } from '../../calculate/figure.ts';
 import type { JobResults } from '../../calculate/index.ts';
 import { thingNamed } from '../../calculate/parts.ts';
-import type { Made } from './made.ts';
+import type { Made } from '../made.ts';
 
 type Stock = JobResults['forms']['figures']['boards'][string];
 

@@ -1,7 +1,7 @@
+import type { Made } from '../made.ts';
 import { end, row, start } from '../parts/tables.ts';
 import type { SpreadsheetView, TableView } from '../views.ts';
 import { formRows } from './form-rows.ts';
-import type { Made } from './made.ts';
 import { sheetOrNull } from './sheet.ts';
 
 export function formsTable(made: Made): TableView {

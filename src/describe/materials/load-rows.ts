@@ -1,6 +1,6 @@
 import { thingNamed } from '../../calculate/parts.ts';
+import type { Made } from '../made.ts';
 import { loadedWords } from '../parts/loaded-words.ts';
-import type { Made } from './made.ts';
 
 /** One load, each quantity as a number in the core's unit and as the pages show it. */
 export type LoadRow = {

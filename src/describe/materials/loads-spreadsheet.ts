@@ -1,7 +1,7 @@
 import type { Words } from '../../words/index.ts';
+import type { Made } from '../made.ts';
 import type { SpreadsheetView } from '../views.ts';
 import { type LoadRow, loadRows } from './load-rows.ts';
-import type { Made } from './made.ts';
 import { type SheetColumn, sheetOrNull } from './sheet.ts';
 
 /**

@@ -3,12 +3,12 @@ import { COMMERCIAL_VEHICLE_LB } from '../../calculate/findings/index.ts';
 import type { JobResults } from '../../calculate/index.ts';
 import type { Job } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
+import type { Made } from '../made.ts';
 import { plateHours } from '../parts/plate-hours.ts';
 import { row, tableOrNull, totalRow } from '../parts/tables.ts';
 import { showDate } from '../show/index.ts';
 import { type TableView, WRITE_LINE } from '../views.ts';
 import { type LoadRow, loadRows } from './load-rows.ts';
-import type { Made } from './made.ts';
 import { paceNotes } from './trips.ts';
 
 type Column = {

@@ -1,9 +1,9 @@
 import { num } from '../../calculate/figure.ts';
+import type { Made } from '../made.ts';
 import { end, row, start } from '../parts/tables.ts';
 import { trucksTable } from '../parts/trucks-table.ts';
 import { showDate } from '../show/index.ts';
 import { type MaterialsView, TICK_BOX, WRITE_LINE } from '../views.ts';
-import type { Made } from './made.ts';
 
 type ScriptView = NonNullable<MaterialsView['concrete']['script']>;
 

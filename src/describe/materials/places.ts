@@ -1,12 +1,12 @@
 import type { DumpPlace, Stream } from '../../calculate/job.ts';
 import { formatMoney } from '../../units/index.ts';
 import type { Words } from '../../words/index.ts';
+import type { Made } from '../made.ts';
 import { clockWords } from '../parts/clock-words.ts';
 import { placesUsed } from '../parts/places-used.ts';
 import { end, row, start, tableOrNull } from '../parts/tables.ts';
 import { showRate } from '../show/index.ts';
 import type { TableView } from '../views.ts';
-import type { Made } from './made.ts';
 
 /** What the driver has to know of each place that this job drives to; what nobody said is to be asked. */
 export function placesTable({ job, results, show, words }: Made): TableView | null {

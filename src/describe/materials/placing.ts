@@ -1,10 +1,10 @@
 import { num } from '../../calculate/figure.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import { CARRIED_BY } from '../../calculate/placing/index.ts';
+import type { Made } from '../made.ts';
 import { end, row, start } from '../parts/tables.ts';
 import type { FactView, TableView } from '../views.ts';
 import { moneyOf } from './concrete-cost.ts';
-import type { Made } from './made.ts';
 
 /** How concrete gets from the truck to each slab and flight; null where nobody said enough of it. */
 export function placingTable(made: Made): TableView | null {

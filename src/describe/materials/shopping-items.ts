@@ -1,8 +1,8 @@
 import { type Figure, num } from '../../calculate/figure.ts';
 import { thingNamed } from '../../calculate/parts.ts';
+import type { Made } from '../made.ts';
 import { mixWords } from '../parts/mix-words.ts';
 import { dowelItems } from './dowel-items.ts';
-import type { Made } from './made.ts';
 import { steelItems } from './steel-items.ts';
 
 /** One thing to buy, its quantity as a number in the core's unit and as the page shows it. */

@@ -1,8 +1,8 @@
 import { addDaysOn, weekdayOf } from '../../units/index.ts';
+import type { Made } from '../made.ts';
 import { end, row, start } from '../parts/tables.ts';
 import { showDate } from '../show/index.ts';
 import type { MaterialsView, SpreadsheetView } from '../views.ts';
-import type { Made } from './made.ts';
 import { sheetOrNull } from './sheet.ts';
 import { type ShoppingItem, shoppingItems } from './shopping-items.ts';
 

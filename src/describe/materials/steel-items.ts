@@ -1,8 +1,8 @@
 import { num } from '../../calculate/figure.ts';
 import type { Slab } from '../../calculate/job.ts';
 import { barLapIn, barTable } from '../../calculate/reinforcement/index.ts';
+import type { Made } from '../made.ts';
 import { barSupplier, sticksText } from '../parts/steel-words.ts';
-import type { Made } from './made.ts';
 import type { ShoppingItem } from './shopping-items.ts';
 
 type Bought = Pick<ShoppingItem, 'supplier' | 'phone' | 'noticeDays' | 'item' | 'quantity'>;

@@ -1,10 +1,10 @@
 import { num } from '../../calculate/figure.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import type { BarStock } from '../../calculate/reinforcement/index.ts';
+import type { Made } from '../made.ts';
 import { chairsText, steelAmount, steelWhat, sticksText } from '../parts/steel-words.ts';
 import { end, row, start, tableOrNull } from '../parts/tables.ts';
 import type { SpreadsheetView, TableView } from '../views.ts';
-import type { Made } from './made.ts';
 import { sheetOrNull } from './sheet.ts';
 
 /** Steel of one slab, each quantity as a number in the core's unit and as the page shows it. */

@@ -1,9 +1,9 @@
 import { num } from '../../calculate/figure.ts';
 import type { Stream } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
+import type { Made } from '../made.ts';
 import { end, row, start, tableOrNull, totalRow } from '../parts/tables.ts';
 import type { SpreadsheetView, TableView } from '../views.ts';
-import type { Made } from './made.ts';
 import { sheetOrNull } from './sheet.ts';
 
 type PerLoad = {

@@ -1,8 +1,8 @@
 import { num } from '../../calculate/figure.ts';
 import { thingNamed } from '../../calculate/parts.ts';
+import type { Made } from '../made.ts';
 import { end, row, start, tableOrNull } from '../parts/tables.ts';
 import type { MaterialsView } from '../views.ts';
-import type { Made } from './made.ts';
 
 /** How each machine is tied down that says what it weighs; null where none does. */
 export function tieDownsView({ job, results, show, words }: Made): MaterialsView['tieDowns'] {

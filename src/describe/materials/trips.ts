@@ -4,11 +4,11 @@ import { loaderSets, type MachineLeg, type WorkingFigures } from '../../calculat
 import type { JobResults } from '../../calculate/index.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import { formatMoney } from '../../units/index.ts';
+import type { Made } from '../made.ts';
 import { clockWords } from '../parts/clock-words.ts';
 import { end, row, start, tableOrNull, totalRow } from '../parts/tables.ts';
 import { showDate, showFigure } from '../show/index.ts';
 import type { SpreadsheetView, TableView } from '../views.ts';
-import type { Made } from './made.ts';
 import { sheetOrNull } from './sheet.ts';
 
 /** One trip, as the page shows it. */

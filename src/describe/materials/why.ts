@@ -1,9 +1,9 @@
 import { num } from '../../calculate/figure.ts';
 import { thingNamed } from '../../calculate/parts.ts';
+import type { Made } from '../made.ts';
 import { end, row, start, tableOrNull } from '../parts/tables.ts';
 import { showFigure } from '../show/index.ts';
 import type { TableView } from '../views.ts';
-import type { Made } from './made.ts';
 
 /** Why the trips are as they are: what other plans would take and cost; nothing where there is no other. */
 export function whyTable({ job, results, show, words }: Made): TableView | null {

@@ -21,3 +21,8 @@ export function tableOrNull(
 ): TableView | null {
   return rows.length === 0 ? null : { caption, columns, rows };
 }
+
+/** Rows with a note below the last of them. */
+export function withNote(rows: TableView['rows'], note: string | null): TableView['rows'] {
+  return rows.map((one, index) => (index === rows.length - 1 ? { ...one, note } : one));
+}

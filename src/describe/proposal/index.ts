@@ -24,7 +24,7 @@ export function describeProposal(facts: ProposalFacts, words: Words): ProposalVi
       facts: summaryFacts(facts, words),
       whatYouGet: whatYouGetTable(facts, words),
       price: { label: say.total, value: total },
-      next: say.next,
+      next: nextList(facts, words),
       signing: say.signing,
     },
     areas: areasView(facts, words),
@@ -38,19 +38,36 @@ export function describeProposal(facts: ProposalFacts, words: Words): ProposalVi
     calendar: calendarTable(facts, words),
     access: accessList(facts, words),
     beforeWeCome: say.before,
-    aboutConcrete: say.about,
+    aboutConcrete: aboutList(facts, words),
     care: careList(facts, words),
     terms: termsView(facts, words),
     standards: say.standards,
     signatures: {
       heading: say.signatures.heading,
-      sentence: say.signatures.sentence(frame.job.label, total, frame.job.number, frame.job.revision),
+      sentence: (facts.hidden.length > 0 ? say.signatures.withHidden : say.signatures.sentence)(
+        frame.job.label,
+        total,
+        frame.job.number,
+        frame.job.revision,
+      ),
       lines: [
         { who: say.signatures.owner, date: say.signatures.date },
         { who: say.signatures.company(frame.company.name), date: say.signatures.date },
       ],
     },
   };
+}
+
+function nextList({ publicWalks }: ProposalFacts, words: Words): ListView<PublicText> {
+  const say = words.proposal.next;
+  const isOpen = publicWalks.some(({ way }) => way === null);
+  return { heading: say.heading, items: [say.read, isOpen ? say.tick : say.sign, say.marks] };
+}
+
+function aboutList({ slabs }: ProposalFacts, words: Words): ListView<PublicText> {
+  const say = words.proposal.about;
+  const hasJoints = slabs.some(({ panelCount }) => panelCount > 1);
+  return { heading: say.heading, items: [hasJoints ? say.grooves : say.noGrooves, ...say.items] };
 }
 
 /** What to keep in mind once we are gone, with the days where they are known. */

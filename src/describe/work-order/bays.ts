@@ -1,18 +1,15 @@
 import type { Bay } from '../../calculate/bays/index.ts';
 import { num } from '../../calculate/figure.ts';
 import type { JobResults } from '../../calculate/index.ts';
-import type { Job } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import type { PublicText } from '../../calculate/text.ts';
 import type { Words } from '../../words/index.ts';
+import type { Made } from '../made.ts';
 import { existingAreas } from '../parts/plan-areas.ts';
 import type { PlanArea } from '../parts/plan-drawing.ts';
 import { end, row, start, tableOrNull } from '../parts/tables.ts';
-import type { Show } from '../show/index.ts';
 import type { FiguredDrawing, TableView, WorkOrderView } from '../views.ts';
 import { crewPlan } from './crew-plan.ts';
-
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 
 /**
  * The bays to chalk on what goes: how, a plan with the number of each load, and the lines by the tape.

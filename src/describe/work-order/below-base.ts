@@ -1,15 +1,10 @@
 import { num } from '../../calculate/figure.ts';
-import type { JobResults } from '../../calculate/index.ts';
-import type { Job } from '../../calculate/job.ts';
-import type { Words } from '../../words/index.ts';
-import type { Show } from '../show/index.ts';
+import type { Made } from '../made.ts';
 import type { CheckListView } from '../views.ts';
-
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 
 /** What comes before the base: the holes of posts, then the fabric. Its time is in that of the base. */
 export function belowBase({ job, results, show, words }: Made): CheckListView['items'] {
-  const say = words.workOrder;
+  const say = words.crewDays;
   const posts = Object.values(job.site.posts).map(({ label }) => label);
   const fabric = results.base.figures.geotextile;
   const slabs = Object.values(job.build.slabs).filter(({ geotextile }) => geotextile);

@@ -1,11 +1,8 @@
 import { num } from '../../calculate/figure.ts';
-import type { JobResults } from '../../calculate/index.ts';
-import type { Job } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
-import type { Words } from '../../words/index.ts';
+import type { Made } from '../made.ts';
 import { mixWords } from '../parts/mix-words.ts';
 import { end, row, start } from '../parts/tables.ts';
-import type { Show } from '../show/index.ts';
 import {
   type CheckListView,
   type FactView,
@@ -13,8 +10,6 @@ import {
   type WorkOrderView,
   WRITE_LINE,
 } from '../views.ts';
-
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 
 /** The page for the chute; null where no truck comes. */
 export function chuteSheet(made: Made): WorkOrderView['chute'] {

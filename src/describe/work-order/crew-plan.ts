@@ -1,11 +1,7 @@
-import type { JobResults } from '../../calculate/index.ts';
-import type { Job } from '../../calculate/job.ts';
-import type { Words } from '../../words/index.ts';
+import type { Made } from '../made.ts';
 import { planDrawing } from '../parts/plan-drawing.ts';
-import type { Show } from '../show/index.ts';
 import type { FiguredDrawing } from '../views.ts';
 
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 type Drawn = Parameters<typeof planDrawing>[0];
 
 /** A plan as the crew gets it: as wide as the page, north where it was taken, no photo points unless given. */

@@ -1,20 +1,19 @@
 import { TASK_OF } from '../../calculate/breaking/index.ts';
 import type { DayTask, WorkDay } from '../../calculate/crew/index.ts';
 import { type Figure, num } from '../../calculate/figure.ts';
-import type { JobResults } from '../../calculate/index.ts';
-import type { Job } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
-import { productionRow } from '../../calculate/production-row.ts';
-import type { Words } from '../../words/index.ts';
+import type { Made } from '../made.ts';
 import { plateHours } from '../parts/plate-hours.ts';
 import type { Show } from '../show/index.ts';
 import { showDate } from '../show/index.ts';
 import type { CheckListView, FactView, WorkOrderView } from '../views.ts';
 import { belowBase } from './below-base.ts';
+import { beforeYouLeave, beforeYouStart } from './day-checks.ts';
+import { machineFacts } from './day-machines.ts';
 import { piecesFacts } from './pieces.ts';
 import { waitsFacts } from './pour-day/waits.ts';
+import { whatThereIs } from './what-there-is.ts';
 
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 type DayView = WorkOrderView['days'][number];
 
 /** One page a date: phases that share a date stand on one page, in the order of the work. */
@@ -45,12 +44,12 @@ function dayView(made: Made, on: string, parts: readonly WorkDay[]): DayView {
     facts: dayFacts(made, parts),
     before: checks(
       say.before,
-      phases.flatMap((phase) => words.workOrder.beforeYouStart[phase]),
+      parts.flatMap((part) => beforeYouStart(made, part)),
     ),
     work: workList(made, parts),
     after: checks(
       say.after,
-      phases.flatMap((phase) => words.workOrder.beforeYouLeave[phase]),
+      parts.flatMap((part) => beforeYouLeave(made, part)),
     ),
     wroteDown: { heading: say.wroteDown, labels: say.labels },
   };
@@ -65,43 +64,19 @@ function dayFacts(made: Made, parts: readonly WorkDay[]): readonly FactView[] {
   const say = words.workOrder.day;
   const laborHr = parts.flatMap(({ tasks }) => tasks).reduce((sumHr, task) => sumHr + task.laborHr, 0);
   const crew = job.plan.crew.map((id) => thingNamed(job.company.labor.people, id, 'person').label);
-  const machines = machinesOf(
-    job,
-    parts.flatMap(({ tasks }) => tasks),
-    words,
-  );
   const arrives = parts.flatMap((part) => arrivals(made, part));
   return [
     { label: say.crew, value: crew.join(', ') },
     { label: say.hours, value: say.hoursValue(show.hours(laborHr), job.plan.crew.length) },
-    ...(machines.length > 0 ? [{ label: say.machines, value: machines.join('; ') }] : []),
-    ...tiedDown(made, parts),
+    ...machineFacts(
+      made,
+      parts.flatMap(({ tasks }) => tasks),
+    ),
     ...piecesFacts(made, parts),
     ...compacting(made, parts),
     ...(parts.some(({ phase }) => phase === 'strip-and-clean') ? waitsFacts(made) : []),
     ...(arrives.length > 0 ? [{ label: say.arrives, value: arrives.join('; ') }] : []),
   ];
-}
-
-/** The tie-downs of each machine that works on the day, for the drive there and back. */
-function tiedDown({ job, results, show, words }: Made, parts: readonly WorkDay[]): readonly FactView[] {
-  const { machines, production } = job.company;
-  const say = words.workOrder.day;
-  const used = new Set(
-    parts
-      .flatMap(({ tasks }) => tasks)
-      .map(({ task }) => (task === 'haul' ? null : productionRow(production, task).machine)),
-  );
-  const texts = Object.entries(results.tieDowns)
-    .filter(([id]) => used.has(id))
-    .map(([id, figures]) =>
-      say.tiedDownValue(
-        thingNamed(machines, id, 'machine').label,
-        show.count(num(figures.count)),
-        show.leastWeight(num(figures['working-load-each'])),
-      ),
-    );
-  return texts.length === 0 ? [] : [{ label: say.tiedDown, value: texts.join('; ') }];
 }
 
 /** On a day with base: how often over a lift, and how long the plate runs for all of the base. */
@@ -112,20 +87,6 @@ function compacting({ results, show, words }: Made, parts: readonly WorkDay[]): 
   const say = words.workOrder.day;
   const passes = show.count(num(slab.passes));
   return [{ label: say.compact, value: say.compactValue(passes, plateHours(results, show)) }];
-}
-
-/** Each machine once for each person who runs it. */
-function machinesOf(job: Job, tasks: readonly DayTask[], words: Words): readonly string[] {
-  const { machines, labor, production } = job.company;
-  const texts = tasks.flatMap(({ task }) => {
-    if (task === 'haul') return [];
-    const { machine, operator } = productionRow(production, task);
-    if (machine === null) return [];
-    const { label } = thingNamed(machines, machine, 'machine');
-    if (operator === null) return [label];
-    return [words.workOrder.day.runBy(label, thingNamed(labor.people, operator, 'person').label)];
-  });
-  return [...new Set(texts)];
 }
 
 function arrivals({ job, results, show, words }: Made, { phase, on }: WorkDay): readonly string[] {
@@ -146,17 +107,11 @@ function arrivals({ job, results, show, words }: Made, { phase, on }: WorkDay): 
 }
 
 function workList(made: Made, parts: readonly WorkDay[]): CheckListView {
-  const { results, show, words } = made;
+  const { show, words } = made;
   const say = words.workOrder;
-  const isBagged = results.concrete.data.supply === 'bags';
-  const hasGrid = num(results.breaking.figures.total['cut-length']) > 0;
-  const textOf = (task: DayTask['task']) => {
-    if (task === 'place' && isBagged) return say.mixBags;
-    return task === 'saw-cut' && hasGrid ? say.sawGrid : say.tasks[task];
-  };
   const items = parts.flatMap(({ on, tasks }) =>
     tasks.flatMap(({ task, share }) => {
-      const text = textOf(task);
+      const text = taskText(task, made);
       const trips = task === 'haul' ? tripsOn(on, made) : null;
       if (trips !== null) return [{ text, quantity: trips, isHold: false }];
       const item = {
@@ -164,10 +119,28 @@ function workList(made: Made, parts: readonly WorkDay[]): CheckListView {
         quantity: quantityText(quantityOf(task, made), share, show),
         isHold: task === 'place',
       };
-      return task === 'base' ? [...belowBase(made), item] : [item];
+      if (task === 'base') return [...belowBase(made), item];
+      return task === 'form' ? [item, ...softStrip(made, on)] : [item];
     }),
   );
   return { heading: say.day.work, items };
+}
+
+function taskText(task: DayTask['task'], { job, results, words }: Made): string {
+  const say = words.crewDays;
+  const has = whatThereIs(job, results);
+  if (task === 'place' && has.bags) return say.mixBags;
+  if (task === 'finish' && has.onlyBroom) return say.finishBroom;
+  const hasGrid = num(results.breaking.figures.total['cut-length']) > 0;
+  return task === 'saw-cut' && hasGrid ? say.sawGrid : say.tasks[task];
+}
+
+/** What keeps the slab free of what stays goes in once the last form stands. */
+function softStrip({ job, results, show, words }: Made, on: string): CheckListView['items'] {
+  const formed = results.crew.data.days.filter(({ tasks }) => tasks.some(({ task }) => task === 'form'));
+  if (!whatThereIs(job, results).softStrip || formed.at(-1)?.on !== on) return [];
+  const quantity = show.run(num(results.edges.figures.total.isolation));
+  return [{ text: words.crewDays.softStrip, quantity, isHold: false }];
 }
 
 /** Which trips are driven on a day; null where trips are driven on days that are not planned for hauling. */

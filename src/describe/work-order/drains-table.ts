@@ -1,13 +1,9 @@
 import { num } from '../../calculate/figure.ts';
-import type { JobResults } from '../../calculate/index.ts';
-import type { Drain, Job } from '../../calculate/job.ts';
+import type { Drain } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
-import type { Words } from '../../words/index.ts';
+import type { Made } from '../made.ts';
 import { end, row, start, tableOrNull } from '../parts/tables.ts';
-import type { Show } from '../show/index.ts';
 import type { TableView } from '../views.ts';
-
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 
 /** Each drain with its rim and its pipe; null where there is none. */
 export function drainsTable(made: Made): TableView | null {

@@ -1,14 +1,10 @@
 import { HOLE_OVER_IN, type MadeJoint } from '../../calculate/edges/index.ts';
 import { num } from '../../calculate/figure.ts';
-import type { JobResults } from '../../calculate/index.ts';
-import type { Job, Slab } from '../../calculate/job.ts';
+import type { Slab } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
-import type { Words } from '../../words/index.ts';
+import type { Made } from '../made.ts';
 import { end, row, start, tableOrNull } from '../parts/tables.ts';
-import type { Show } from '../show/index.ts';
 import type { TableView } from '../views.ts';
-
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 
 /** What is done along every edge of a slab that is not free all round; edges that are alike stand in one row. */
 export function edgesTable(made: Made): TableView | null {

@@ -1,5 +1,3 @@
-import type { JobResults } from '../../calculate/index.ts';
-import type { Job } from '../../calculate/job.ts';
 import type { PublicText } from '../../calculate/text.ts';
 import {
   type Bounds,
@@ -11,14 +9,12 @@ import {
   type Point,
   polygonRing,
 } from '../../geometry/index.ts';
-import type { Words } from '../../words/index.ts';
+import type { Made } from '../made.ts';
 import { slabArea } from '../parts/plan-areas.ts';
 import type { PlanArea } from '../parts/plan-drawing.ts';
-import type { Show } from '../show/index.ts';
 import type { FiguredDrawing } from '../views.ts';
 import { crewPlan } from './crew-plan.ts';
 
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 type Tagged = { readonly tag: PublicText; readonly places: readonly Point[] };
 
 /** Half of the cross that stands for one place [in on the ground]. */

@@ -1,14 +1,10 @@
 import { num } from '../../calculate/figure.ts';
-import type { JobResults } from '../../calculate/index.ts';
-import type { Job, Lid, UnderSlab } from '../../calculate/job.ts';
+import type { Lid, UnderSlab } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
-import type { Words } from '../../words/index.ts';
+import type { Made } from '../made.ts';
 import { end, row, start, tableOrNull } from '../parts/tables.ts';
-import type { Show } from '../show/index.ts';
 import type { TableView, WorkOrderView } from '../views.ts';
 import { fixturesPlan } from './fixtures-plan.ts';
-
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 
 /** What lies in and under new slabs: its plan, lids and pipes; null where there is nothing of it. */
 export function fixturesView(made: Made): WorkOrderView['fixtures'] {

@@ -7,14 +7,12 @@ import {
   treadWork,
 } from '../../calculate/flights/index.ts';
 import type { JobResults } from '../../calculate/index.ts';
-import type { Flight, FootSpot, Job } from '../../calculate/job.ts';
+import type { Flight, FootSpot } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
-import type { Words } from '../../words/index.ts';
+import type { Made } from '../made.ts';
 import { end, row, start, tableOrNull } from '../parts/tables.ts';
-import type { Show } from '../show/index.ts';
 import type { TableView } from '../views.ts';
 
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 type Row = TableView['rows'][number];
 
 /** The lowest step of each flight that stays, at both ends and in the middle; null where none stays. */

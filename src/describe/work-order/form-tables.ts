@@ -1,14 +1,10 @@
 import { num } from '../../calculate/figure.ts';
 import { curvedSpacing, type LaidForm } from '../../calculate/forms/index.ts';
-import type { JobResults } from '../../calculate/index.ts';
-import type { Job, Slab } from '../../calculate/job.ts';
+import type { Slab } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
-import type { Words } from '../../words/index.ts';
+import type { Made } from '../made.ts';
 import { end, row, start, tableOrNull } from '../parts/tables.ts';
-import type { Show } from '../show/index.ts';
 import type { TableView } from '../views.ts';
-
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 
 /** One row a slab: its board, how much of it, and how the board stands to the slab. */
 export function formsTable(made: Made): TableView {

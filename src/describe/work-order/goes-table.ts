@@ -1,15 +1,14 @@
 import { num } from '../../calculate/figure.ts';
-import type { JobResults } from '../../calculate/index.ts';
-import type { Existing, Hollow, Job } from '../../calculate/job.ts';
+import type { Existing, Hollow } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import type { Words } from '../../words/index.ts';
+import type { Made } from '../made.ts';
 import { end, row, start, tableOrNull } from '../parts/tables.ts';
 import type { Show } from '../show/index.ts';
 import type { TableView } from '../views.ts';
 import { streamText, withSteel } from './goes-words.ts';
 import { otherRows } from './other-goes-rows.ts';
 
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 type Row = TableView['rows'][number];
 
 /** Everything that goes: what it is made of, how thick it is or may be, what it is hauled as. */

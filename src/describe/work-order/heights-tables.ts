@@ -1,22 +1,19 @@
 import { num } from '../../calculate/figure.ts';
 import type { GradedSlab } from '../../calculate/grades/index.ts';
-import type { JobResults } from '../../calculate/index.ts';
-import type { Job, LevelPoint } from '../../calculate/job.ts';
+import type { LevelPoint } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import type { PublicText } from '../../calculate/text.ts';
 import { cuFtToCuYd } from '../../units/index.ts';
 import type { Words } from '../../words/index.ts';
+import type { Made } from '../made.ts';
 import { depthText } from '../parts/depth-text.ts';
 import { drawnFalls } from '../parts/drawn-falls.ts';
 import { slabArea } from '../parts/plan-areas.ts';
 import { end, row, start, tableOrNull } from '../parts/tables.ts';
-import type { Show } from '../show/index.ts';
 import type { FiguredDrawing, TableView, WorkOrderView } from '../views.ts';
 import { crewPlan } from './crew-plan.ts';
 import { digPlaces } from './dig-places.ts';
 import { stringsTable } from './strings-table.ts';
-
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 
 /** New surfaces for the crew; null where no slab has one. */
 export function gradesView(made: Made): WorkOrderView['grades'] {

@@ -2,20 +2,21 @@ import type { JobResults } from '../../calculate/index.ts';
 import type { Job } from '../../calculate/job.ts';
 import type { PublicText } from '../../calculate/text.ts';
 import type { Words } from '../../words/index.ts';
+import type { Made } from '../made.ts';
 import { findingsView } from '../parts/findings-view.ts';
 import { frameOf } from '../parts/frame.ts';
 import { frameFactsOf } from '../parts/frame-facts.ts';
 import { mixWords } from '../parts/mix-words.ts';
 import { goneAreas, slabAreasForCrew } from '../parts/plan-areas.ts';
 import { type Show, showIn } from '../show/index.ts';
-import type { CheckListView, FactView, FiguredDrawing, ListView, WorkOrderView } from '../views.ts';
+import type { FactView, FiguredDrawing, ListView, WorkOrderView } from '../views.ts';
 import { baysView } from './bays.ts';
 import { chuteSheet } from './chute-sheet.ts';
 import { crewPlan } from './crew-plan.ts';
 import { daysView } from './days.ts';
 import { drainsTable } from './drains-table.ts';
 import { edgesTable } from './edges-table.ts';
-import { fixtureChecks, fixturesView } from './fixtures.ts';
+import { fixturesView } from './fixtures.ts';
 import { flightsTable, splitsTable } from './flight-tables.ts';
 import { formPiecesTable, formsTable } from './form-tables.ts';
 import { goesTable } from './goes-table.ts';
@@ -26,16 +27,15 @@ import { levelsView } from './levels-table.ts';
 import { pieceNotes } from './piece-notes.ts';
 import { pourDayView } from './pour-day/index.ts';
 import { poursTable } from './pours-table.ts';
+import { prePour } from './pre-pour.ts';
 import { profilesView } from './profiles.ts';
-import { publicWalkChecks, publicWalksTable } from './public-walks-table.ts';
+import { publicWalksTable } from './public-walks-table.ts';
 import { reChalkTable } from './re-chalk-table.ts';
 import { barsView, steelTable } from './steel.ts';
 import { stepTopsTable } from './step-tops-table.ts';
 import { garagesTable, keptDryTable } from './surface-tables.ts';
 import { loadsTable, slabsTable } from './tables.ts';
 import { wallsTable } from './walls-table.ts';
-
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 
 /** The crew work order: outdoors, wet, in gloves. */
 export function describeWorkOrder(job: Job, results: JobResults, words: Words): WorkOrderView {
@@ -157,10 +157,4 @@ function facts(job: Job, results: JobResults, show: Show, words: Words): readonl
     { label: say.mix, value: mixWords(job, results, show, words) },
     ...notes.map((note) => ({ label: say.note, value: note })),
   ];
-}
-
-function prePour(made: Made): CheckListView {
-  const { prePour: say } = made.words.workOrder;
-  const items = [...say.items, ...fixtureChecks(made), ...publicWalkChecks(made)];
-  return { heading: say.heading, items: items.map((text) => ({ text, quantity: null, isHold: false })) };
 }

@@ -1,57 +1,79 @@
 import { num } from '../../calculate/figure.ts';
-import type { JobResults } from '../../calculate/index.ts';
-import type { Job, Slab } from '../../calculate/job.ts';
+import type { Slab } from '../../calculate/job.ts';
 import type { Panel, SlabJoints } from '../../calculate/joints/index.ts';
 import { thingNamed } from '../../calculate/parts.ts';
-import { lineLengthIn } from '../../geometry/index.ts';
+import { type Line, lineLengthIn } from '../../geometry/index.ts';
 import { formatNumber } from '../../units/index.ts';
 import type { Words } from '../../words/index.ts';
+import type { Made } from '../made.ts';
 import { jointTags, panelLetters } from '../parts/joint-names.ts';
-import { end, row, start } from '../parts/tables.ts';
+import { end, row, start, tableOrNull, withNote } from '../parts/tables.ts';
 import type { Show } from '../show/index.ts';
 import type { TableView } from '../views.ts';
 
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
+/** Shorter than it is shown [ft]. */
+const NO_LENGTH_FT = 0.05;
 
-/** Every joint by its number on the plan, like ones of a slab together; then what keeps a slab free of what stays. */
-export function jointsTable({ job, results, show, words }: Made): TableView {
+/**
+ * Every joint by its number on the plan, like ones of a slab together; then what keeps a slab free of what stays.
+ * Null where there is neither.
+ */
+export function jointsTable(made: Made): TableView | null {
+  const { job, results, show, words } = made;
   const say = words.workOrder.joints;
-  const tags = jointTags(job, results, words);
-  const rows = Object.values(job.build.slabs).flatMap((slab) => {
-    const figures = thingNamed(results.joints.figures.slabs, slab.id, 'slab');
-    const lengths = thingNamed(results.joints.data.lines, slab.id, 'slab').map((line) =>
-      show.length(lineLengthIn(line)),
-    );
-    const cuts = runsOfLike(lengths).map(({ from, to }) =>
-      row(
-        span(tags[slab.id]?.slice(from, to + 1) ?? [], say.span),
-        slab.label,
-        say.cuts[slab.joints.cut],
-        lengths[from] ?? '',
-        show.size(num(figures.depth)),
-      ),
-    );
-    const isolationFt = num(thingNamed(results.edges.figures.isolation, slab.id, 'slab'));
-    if (isolationFt < 0.05) return cuts;
-    return [...cuts, row(say.edge, slab.label, say.isolation, show.run(isolationFt), say.fullDepth)];
-  });
-  const total = row(say.total, '', say.cut, show.run(num(results.joints.figures.total.length)), '');
-  return {
-    caption: say.caption,
-    columns: [start(say.joint), start(say.slab), start(say.kind), end(say.length), end(say.depth)],
-    rows: [...rows, { ...total, isTotal: true, note: cutNotes({ job, results, show, words }) }],
-  };
+  const rows = Object.values(job.build.slabs).flatMap((slab) => [
+    ...cutRows(slab, made),
+    ...stripRow(slab, made),
+  ]);
+  const cutFt = num(results.joints.figures.total.length);
+  const total = row(say.total, '', say.cut, show.run(cutFt), '');
+  const columns = [start(say.joint), start(say.slab), start(say.kind), end(say.length), end(say.depth)];
+  return tableOrNull(
+    say.caption,
+    columns,
+    withNote(cutFt < NO_LENGTH_FT ? rows : [...rows, { ...total, isTotal: true }], cutNotes(made)),
+  );
 }
 
-/** When each kind of joint here is cut, and how much of all gets a sealant. */
-function cutNotes({ job, results, show, words }: Made): string {
+function cutRows(slab: Slab, { job, results, show, words }: Made): TableView['rows'] {
   const say = words.workOrder.joints;
-  const cuts = [...new Set(Object.values(job.build.slabs).map(({ joints }) => joints.cut))];
+  const tags = jointTags(job, results, words)[slab.id] ?? [];
+  const { depth } = thingNamed(results.joints.figures.slabs, slab.id, 'slab');
+  const lengths = linesOf(slab, results).map((line) => show.length(lineLengthIn(line)));
+  return runsOfLike(lengths).map(({ from, to }) =>
+    row(
+      span(tags.slice(from, to + 1), say.span),
+      slab.label,
+      say.cuts[slab.joints.cut],
+      lengths[from] ?? '',
+      show.size(num(depth)),
+    ),
+  );
+}
+
+function stripRow({ id, label }: Slab, { results, show, words }: Made): TableView['rows'] {
+  const say = words.workOrder.joints;
+  const lengthFt = num(thingNamed(results.edges.figures.isolation, id, 'slab'));
+  return lengthFt < NO_LENGTH_FT
+    ? []
+    : [row(say.edge, label, say.isolation, show.run(lengthFt), say.fullDepth)];
+}
+
+function linesOf({ id }: Slab, results: Made['results']): readonly Line[] {
+  return thingNamed(results.joints.data.lines, id, 'slab');
+}
+
+/** When each kind of joint here is cut, and how much of all gets a sealant; null where there is nothing to say. */
+function cutNotes({ job, results, show, words }: Made): string | null {
+  const say = words.workOrder.joints;
+  const jointed = Object.values(job.build.slabs).filter((slab) => linesOf(slab, results).length > 0);
+  const cuts = [...new Set(jointed.map(({ joints }) => joints.cut))];
   const sealedFt = num(results.edges.figures.total.sealed);
-  return [
+  const notes = [
     ...cuts.map((cut) => say.when[cut]),
     ...(sealedFt > 0 ? [say.sealed(show.run(sealedFt))] : []),
-  ].join(' ');
+  ];
+  return notes.length === 0 ? null : notes.join(' ');
 }
 
 /** Every panel by its letter on the plan, like ones of a slab together. */
@@ -67,9 +89,7 @@ export function panelsTable({ job, results, show, words }: Made): TableView {
   return {
     caption: say.caption,
     columns: [start(say.panel), start(say.slab), end(say.size), end(say.ratio), end(say.angle)],
-    rows: rows.map((one, index) =>
-      index === rows.length - 1 ? { ...one, note: panelNotes({ job, results, show, words }) } : one,
-    ),
+    rows: withNote(rows, panelNotes({ job, results, show, words })),
   };
 }
 

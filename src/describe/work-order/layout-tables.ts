@@ -1,15 +1,12 @@
 import { num } from '../../calculate/figure.ts';
-import type { JobResults } from '../../calculate/index.ts';
-import type { Job } from '../../calculate/job.ts';
 import type { CurveFigures, CurveOnPlan } from '../../calculate/layout/index.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import type { PublicText } from '../../calculate/text.ts';
 import type { Words } from '../../words/index.ts';
+import type { Made } from '../made.ts';
 import { end, row, start, tableOrNull } from '../parts/tables.ts';
 import type { Show } from '../show/index.ts';
 import { type TableView, TICK_BOX } from '../views.ts';
-
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 
 /** A curve a row, its radius point and its offsets below it; null where nothing is curved. */
 export function curvesTable({ job, results, show, words }: Made): TableView | null {

@@ -1,14 +1,11 @@
 import { num } from '../../calculate/figure.ts';
-import type { JobResults } from '../../calculate/index.ts';
-import type { Chip, Job, OldSteps, Posts } from '../../calculate/job.ts';
+import type { Chip, OldSteps, Posts } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
-import type { Words } from '../../words/index.ts';
+import type { Made } from '../made.ts';
 import { row } from '../parts/tables.ts';
-import type { Show } from '../show/index.ts';
 import type { TableView } from '../views.ts';
 import { streamText, withSteel } from './goes-words.ts';
 
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 type Row = TableView['rows'][number];
 
 /** Posts, steps, what is green and what is chipped off, of all that goes. */

@@ -1,11 +1,8 @@
 import { pieceFits } from '../../calculate/haul/index.ts';
 import type { JobResults } from '../../calculate/index.ts';
 import type { DumpPlace, Existing, Job } from '../../calculate/job.ts';
-import type { Words } from '../../words/index.ts';
+import type { Made } from '../made.ts';
 import { placesUsed } from '../parts/places-used.ts';
-import type { Show } from '../show/index.ts';
-
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 
 /** How small to break for each place that said so, and what is too thick for where it goes. */
 export function pieceNotes({ job, results, show, words }: Made): readonly string[] {

@@ -1,15 +1,11 @@
 import { TASK_OF } from '../../calculate/breaking/index.ts';
 import type { WorkDay } from '../../calculate/crew/index.ts';
 import { num } from '../../calculate/figure.ts';
-import type { JobResults } from '../../calculate/index.ts';
-import type { Existing, Job } from '../../calculate/job.ts';
+import type { Existing } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import { productionRow } from '../../calculate/production-row.ts';
-import type { Words } from '../../words/index.ts';
-import type { Show } from '../show/index.ts';
+import type { Made } from '../made.ts';
 import type { FactView } from '../views.ts';
-
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 
 /** How large a piece may be, and how it is said as one limit of several. */
 type Limit = { readonly sideIn: number; readonly say: (side: string) => string };

@@ -1,16 +1,11 @@
 import { exposedTimes } from '../../calculate/exposed.ts';
 import { num } from '../../calculate/figure.ts';
-import type { JobResults } from '../../calculate/index.ts';
-import type { Job } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import type { PourPart } from '../../calculate/pours/index.ts';
-import type { Words } from '../../words/index.ts';
+import type { Made } from '../made.ts';
 import { jointTags, panelLetters } from '../parts/joint-names.ts';
 import { end, row, start } from '../parts/tables.ts';
-import type { Show } from '../show/index.ts';
 import type { TableView } from '../views.ts';
-
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 
 /** Where to divide what is more than the crew finishes in one pour; null where it is not. */
 export function poursTable(made: Made): TableView | null {

@@ -1,19 +1,14 @@
 import { num } from '../../calculate/figure.ts';
-import type { JobResults } from '../../calculate/index.ts';
-import type { Job } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import { type DrawnProfile, stationLetter } from '../../calculate/profiles/index.ts';
 import type { PublicText } from '../../calculate/text.ts';
 import { climbOf } from '../../geometry/index.ts';
-import type { Words } from '../../words/index.ts';
 import { drawProfile } from '../drawing/index.ts';
+import type { Made } from '../made.ts';
 import { depthText } from '../parts/depth-text.ts';
 import { sheetOf } from '../parts/plan-drawing.ts';
 import { end, row, start } from '../parts/tables.ts';
-import type { Show } from '../show/index.ts';
 import type { TableView, WorkOrderView } from '../views.ts';
-
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 
 /** Each profile of the job: drawn, and its ends and breaks in a table. */
 export function profilesView(made: Made): WorkOrderView['profiles'] {

@@ -1,14 +1,13 @@
 import { num } from '../../calculate/figure.ts';
-import type { JobResults } from '../../calculate/index.ts';
-import type { Job, PublicWalk } from '../../calculate/job.ts';
+import type { PublicWalk } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import type { FallFigures, PublicWalkFigures, WalkEndFigures } from '../../calculate/tie-ins/index.ts';
 import type { Words } from '../../words/index.ts';
+import type { Made } from '../made.ts';
 import { end, row, start, tableOrNull } from '../parts/tables.ts';
 import type { Show } from '../show/index.ts';
 import type { TableView } from '../views.ts';
 
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 type Row = TableView['rows'][number];
 
 const ENDS = ['left', 'right'] as const;

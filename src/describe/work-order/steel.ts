@@ -1,17 +1,13 @@
 import { num } from '../../calculate/figure.ts';
-import type { JobResults } from '../../calculate/index.ts';
-import type { Job, Slab } from '../../calculate/job.ts';
+import type { Slab } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import { type BarStock, barLapIn, barTable, type CutPiece } from '../../calculate/reinforcement/index.ts';
-import type { Words } from '../../words/index.ts';
+import type { Made } from '../made.ts';
 import { steelPlanAreas } from '../parts/steel-plan-areas.ts';
 import { barSupplier, chairsText, steelAmount, steelWhat } from '../parts/steel-words.ts';
 import { end, row, start, tableOrNull } from '../parts/tables.ts';
-import type { Show } from '../show/index.ts';
 import type { FiguredDrawing, TableView, WorkOrderView } from '../views.ts';
 import { crewPlan } from './crew-plan.ts';
-
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 
 /** Mesh and bars by slab; null where no slab has steel. */
 export function steelTable(made: Made): TableView | null {

@@ -1,14 +1,12 @@
 import { num } from '../../calculate/figure.ts';
 import type { StepsFigures } from '../../calculate/flights/index.ts';
-import type { JobResults } from '../../calculate/index.ts';
-import type { Job, Steps } from '../../calculate/job.ts';
+import type { Steps } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import type { Words } from '../../words/index.ts';
+import type { Made } from '../made.ts';
 import { end, row, start, tableOrNull } from '../parts/tables.ts';
-import type { Show } from '../show/index.ts';
 import type { TableView } from '../views.ts';
 
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 type Row = TableView['rows'][number];
 
 /** A tread a row, then the landing; against the datum too where the job has heights. Null without steps. */

@@ -1,15 +1,11 @@
 import { num } from '../../calculate/figure.ts';
-import type { JobResults } from '../../calculate/index.ts';
-import type { Job, Slab } from '../../calculate/job.ts';
+import type { Slab } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
-import type { Words } from '../../words/index.ts';
+import type { Made } from '../made.ts';
 import { loadedWords } from '../parts/loaded-words.ts';
 import { end, row, start, tableOrNull } from '../parts/tables.ts';
 import { thickenedWords } from '../parts/thickened-words.ts';
-import type { Show } from '../show/index.ts';
 import { type TableView, TICK_BOX } from '../views.ts';
-
-type Made = { readonly job: Job; readonly results: JobResults; readonly show: Show; readonly words: Words };
 
 /** One row a slab, then one a flight of steps. */
 export function slabsTable({ job, results, show, words }: Made): TableView {

@@ -26,7 +26,7 @@ export const pourDay = {
     open: 'look',
   },
   goNoGo: {
-    caption: 'Go or no go: every box before the truck is called',
+    caption: 'Go or no go: every box before the first concrete',
     check: 'Look',
     limit: 'Go',
     forecast: 'Forecast',
@@ -44,7 +44,7 @@ export const pourDay = {
     air: 'Air',
     airGo: (limit: string) => `${limit} or more`,
     airForecast: (low: string, high: string) => `${low} to ${high}`,
-    concrete: 'Concrete at the chute',
+    concrete: 'Concrete, as it is placed',
     concreteGo: (limit: string) => `${limit} at most`,
     drying: 'Drying of the face',
     dryingGo: (limit: string) => `below ${limit}`,
@@ -54,7 +54,7 @@ export const pourDay = {
     lightForecast: (cured: string) => `done ${cured}`,
     sheeting: 'Sheeting, laths, weights lie at the forms',
     sheetingGo: (area: string) => `${area} to cover`,
-    sheetingForecast: 'before the truck',
+    sheetingForecast: 'before placing',
   },
   drying: {
     caption: (concrete: string) => `Drying by the hour, concrete at ${concrete}`,
@@ -103,8 +103,8 @@ export const pourDay = {
   rain: {
     heading: 'If rain comes',
     items: [
-      'Before the truck: cover forms and base, call the plant in time.',
-      'While placing: stop the truck, cover what lies.',
+      'Before the first concrete: cover forms and base; call a truck off in time.',
+      'While placing: stop, cover what lies.',
       'Before brooming: sheet on laths, off the face; then drag the water off and wait. Never work it in, no dry cement.',
       'After brooming: sheet on once it does not mark; call before touching the face.',
       'Within 3 h of the cure: cure again once the face is dry.',
@@ -114,14 +114,14 @@ export const pourDay = {
     heading: 'It will be hot',
     items: [
       'Base and forms wetted and cooled, no puddles; shade and wind screens up.',
-      'Trucks in short order, no water beyond the ticket, one more hand at the screed.',
+      'No pause between loads or batches, no water beyond what ticket or bag allows, one more hand at the screed.',
       'Fog over the face between passes, cure in sight of the broom.',
     ],
   },
   cold: {
     heading: 'It will be cold',
     items: [
-      'Base thawed and dry, nothing placed on frost; warm concrete ordered.',
+      'Base thawed and dry, nothing placed on frost; the concrete warm.',
       'Blankets on as soon as they do not mark, edges and corners twice, on for three days at least.',
       'No heater fumes over fresh concrete; no chloride with steel; no salt this winter.',
     ],

@@ -16,11 +16,10 @@ export const proposal = {
   total: h`Price of the whole work`,
   next: {
     heading: h`What happens next`,
-    items: [
-      h`Read the pages that follow; ask us about anything that is not clear.`,
-      h`Tick and sign on the last page, and send us a copy. We countersign it.`,
-      h`We have the underground lines marked before anything is broken out.`,
-    ],
+    read: h`Read the pages that follow; ask us about anything that is not clear.`,
+    sign: h`Sign on the last page, and send us a copy. We countersign it.`,
+    tick: h`Tick what you choose, sign on the last page, and send us a copy. We countersign it.`,
+    marks: h`We have the underground lines marked before anything is broken out.`,
   },
   whatYouGet: {
     caption: h`What you get`,
@@ -185,7 +184,7 @@ export const proposal = {
   },
   access: {
     heading: h`How we get in`,
-    truck: (where: P) => h`Where the concrete truck and the trailer stand: ${where}.`,
+    truck: (where: P) => h`Where our trucks and the trailer stand: ${where}.`,
     cars: h`Cars that sleep on the area move out before the first working day and stay out until the day written above.`,
   },
   before: {
@@ -199,8 +198,9 @@ export const proposal = {
   },
   about: {
     heading: h`What concrete does`,
+    grooves: h`It shrinks as it dries. The grooves make most cracks run where they do not show; a hairline crack beside one can still come and is no fault.`,
+    noGrooves: h`It shrinks as it dries. A hairline crack can come and is no fault.`,
     items: [
-      h`It shrinks as it dries. The grooves make most cracks run where they do not show; a hairline crack beside one can still come and is no fault.`,
       h`Its colour is never quite even and never quite that of the slab beside it; it lightens over the first months.`,
       h`A crack that opens wide enough for a coin, or one side of which stands higher than the other, is a fault. Call us.`,
     ],
@@ -236,6 +236,8 @@ export const proposal = {
   signatures: {
     heading: h`Signatures`,
     sentence: (label: P, total: P, number: P, revision: number) =>
+      h`We agree on the work written here, ${label}, job ${number}, revision ${revision}, for ${total}.`,
+    withHidden: (label: P, total: P, number: P, revision: number) =>
       h`We agree on the work written here, ${label}, job ${number}, revision ${revision}, for ${total}, and on the agreed prices for hidden conditions.`,
     owner: h`Homeowner`,
     company: (name: P) => h`For ${name}`,

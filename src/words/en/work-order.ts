@@ -400,52 +400,6 @@ export const workOrder = {
     bagsArrive: (count: string) => `${count} bags of mix on site`,
     baseArrives: (tons: string) => `${tons} of base`,
   },
-  beforeYouStart: {
-    'tear-out': [
-      'Line marks walked and photographed; call if one is missing',
-      'What was there before photographed from all sides, cracks in what stays too',
-      'Protect list hung up, edges that stay taped off',
-      'Water on and hose to the saw and the breaker',
-    ],
-    'base-and-forms': [
-      'Thickness of the old slab written down at every edge',
-      'Soft spots marked; a boot that sinks means call',
-      'Strings up, diagonals taped and equal',
-    ],
-    pour: [
-      'Pre-pour page signed',
-      'Weather looked at again: rain, wind, heat, frost',
-      'Washout lined, storm drain covered, cars out',
-      'Gloves, boots, glasses, wash water and eyewash at hand',
-    ],
-    'strip-and-clean': ['Concrete hard enough: a nail does not scratch the edge', 'Backfill soil on site'],
-  },
-  tasks: {
-    'set-up': 'Set up: cones, water, machine off the trailer, chalk the load bays',
-    'saw-cut': 'Saw full depth along everything that stays',
-    'break-out': 'Break out by load bays, edge first',
-    'break-out-by-hand': 'Break out by hand, by load bays, edge first',
-    'saw-and-lift': 'Lift the sawn pieces out one at a time; nobody near a piece that hangs',
-    chip: 'Chip the coating off what stays, down to sound concrete and no deeper; bag it',
-    haul: 'Load and haul, tarp every load, write the ticket number',
-    dig: 'Dig to depth, keep the bottom firm',
-    base: 'Base in lifts as in the table of slabs, wet each, compact until it no longer sinks',
-    form: 'Set forms to the string, stake, check diagonals and fall',
-    drill: 'Drill and blow out the holes, set bars in epoxy, level; nobody touches them yet',
-    reinforce: 'Steel in place and up on chairs, soft strip at house and old concrete',
-    place: 'Place, screed, bull float at once, before bleed water shows',
-    finish: 'Wait until the bleed water is gone; then edge, tool, float, broom across the way of travel',
-    cure: 'Cure at once, as soon as the face takes it: the whole face and the edges',
-    'saw-joints': 'Saw the joints in their window, then cure the cuts again',
-    strip: 'Strip forms, clean and count the boards',
-    backfill: 'Backfill the edges in layers, slope the soil away',
-    clean: 'Clean up, wash the street, photograph all of it',
-  },
-  fillHoles: (posts: string) => `Fill the holes of the posts (${posts}) with base in lifts, tamp every one`,
-  fabric: (slabs: string, lap: string) =>
-    `Roll out the fabric (${slabs}): flat, no wrinkles, laps of ${lap}, up the sides of the box; base on it before anything drives there`,
-  sawGrid: 'Saw full depth along everything that stays, and the grid of what is lifted out in pieces',
-  mixBags: 'Mix bags by the paddle, same water in each; screed and float at once',
   chute: {
     heading: 'At the chute: every truck, before it discharges',
     facts: {
@@ -507,40 +461,6 @@ export const workOrder = {
       whenEmpty: (truck: number) =>
         `Call it before load ${truck} is empty; ask the plant in the morning how long before.`,
     },
-  },
-  beforeYouLeave: {
-    'tear-out': [
-      'Drop edges barricaded and lit',
-      'Street and walk swept wet',
-      'Machine parked, bucket down, key out',
-    ],
-    'base-and-forms': ['Stakes flush or capped', 'Base covered if rain comes', 'Pre-pour page filled in'],
-    pour: [
-      'Curing on, cuts cured again',
-      'Barricade up, sheeting at hand',
-      'Washout dry and covered',
-      'Times, tickets and yards written down',
-    ],
-    'strip-and-clean': [
-      'Owner shown the work and the care page',
-      'Photographs of all edges',
-      'Boards, stakes and machines counted',
-    ],
-  },
-  prePour: {
-    heading: 'Pre-pour page: every box before the truck is called off the road',
-    items: [
-      'Form tops shot against the drawing, fall right way',
-      'Base probed from a string at every square yard, firm and wet, no puddle, no frost',
-      'Steel up on chairs, cover right, laps tied',
-      'Soft strip in at house, posts, lids and old concrete',
-      'Lids, sleeves and cleanouts at the new height',
-      'Walls, garage door and windows sheeted',
-      'Hose, power, lights and saw run',
-      'Washout lined, storm drain covered',
-      'Cars out, street side told, access for the truck walked',
-      'Ticket checked: strength, air, slump, time',
-    ],
   },
   prePourSign: {
     heading: 'Signed off',

@@ -1,0 +1,32 @@
+import { num } from '../../calculate/figure.ts';
+import type { JobResults } from '../../calculate/index.ts';
+import type { Job } from '../../calculate/job.ts';
+
+/** Shorter than it is shown [ft]. */
+const NO_LENGTH_FT = 0.05;
+
+/** What a job has, so that the crew ticks no box for what is not there. */
+export type WhatThereIs = {
+  readonly bags: boolean;
+  readonly steel: boolean;
+  readonly softStrip: boolean;
+  readonly sawnJoints: boolean;
+  /** An edge along the house. */
+  readonly house: boolean;
+  /** A slab that is broken up or lifted out. */
+  readonly oldSlab: boolean;
+  readonly onlyBroom: boolean;
+};
+
+export function whatThereIs(job: Job, results: JobResults): WhatThereIs {
+  const slabs = Object.values(job.build.slabs);
+  return {
+    bags: results.concrete.data.supply === 'bags',
+    steel: slabs.some(({ reinforcement }) => reinforcement.kind !== 'none'),
+    softStrip: num(results.edges.figures.total.isolation) >= NO_LENGTH_FT,
+    sawnJoints: Object.values(results.joints.figures.slabs).some(({ sawn }) => num(sawn) >= NO_LENGTH_FT),
+    house: Object.values(results.edges.data.apart).some(({ houseFt }) => houseFt >= NO_LENGTH_FT),
+    oldSlab: Object.keys(job.site.existing).length > 0,
+    onlyBroom: slabs.every(({ finish }) => finish === 'broom'),
+  };
+}

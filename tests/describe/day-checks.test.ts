@@ -1,0 +1,120 @@
+import { describe, expect, test } from 'vitest';
+import { describeJob } from '../../src/describe/index.ts';
+import { en, type Words } from '../../src/words/index.ts';
+import { DEMO_JOBS, jobNamed, preparedIn } from '../support/project.ts';
+
+const say = en.crewDays;
+
+function workOrderOf(id: string) {
+  return describeJob(jobNamed(preparedIn(DEMO_JOBS), id), en as Words).workOrder;
+}
+
+/** The texts of a list of each day, by date. */
+function listsOf(id: string, list: 'before' | 'work' | 'after') {
+  return workOrderOf(id).days.map((day) => day[list].items.map(({ text }) => text));
+}
+
+const daysWith = (lists: readonly (readonly string[])[], text: string) =>
+  lists.flatMap((texts, index) => (texts.includes(text) ? [index] : []));
+
+// Regression: thickness was asked for on the days of the base, when the old slab was gone, and the look round
+// before work, the photographs and the pre-pour page on each day of a phase.
+describe('what the crew looks at on each day of maple-court', () => {
+  const before = listsOf('maple-court', 'before');
+  const after = listsOf('maple-court', 'after');
+
+  test('the first two days tear out, two lay base, forms and steel', () => {
+    expect(workOrderOf('maple-court').days.map(({ phase }) => phase)).toEqual([
+      en.common.phases['tear-out'],
+      en.common.phases['tear-out'],
+      en.common.phases['base-and-forms'],
+      en.common.phases['base-and-forms'],
+      en.common.phases.pour,
+      en.common.phases['strip-and-clean'],
+    ]);
+  });
+
+  test('photographs and protection come once, before anything is broken', () => {
+    expect(daysWith(before, say.beforeYouStart.photos)).toEqual([0]);
+    expect(daysWith(before, say.beforeYouStart.protect)).toEqual([0]);
+  });
+
+  test('marks are looked at on each day that digs, water runs where it is sawn or broken', () => {
+    expect(daysWith(before, say.beforeYouStart.marks)).toEqual([0, 1]);
+    expect(daysWith(before, say.beforeYouStart.water)).toEqual([0]);
+  });
+
+  test('the old slab is measured on the day on which it is broken', () => {
+    expect(daysWith(after, say.beforeYouLeave.thickness)).toEqual([0]);
+  });
+
+  test('the base is looked at before base is laid, and the pre-pour page filled in on the last day', () => {
+    expect(daysWith(before, say.beforeYouStart.soft)).toEqual([2]);
+    expect(daysWith(before, say.beforeYouStart.strings)).toEqual([2]);
+    expect(daysWith(after, say.beforeYouLeave.prePour)).toEqual([3]);
+    expect(daysWith(after, say.beforeYouLeave.stakes)).toEqual([2, 3]);
+  });
+
+  test('cuts are cured again where joints are sawn', () => {
+    expect(daysWith(after, say.beforeYouLeave.curedCuts)).toEqual([4]);
+    expect(daysWith(after, say.beforeYouLeave.cured)).toEqual([]);
+  });
+});
+
+describe('a day on which only trailers are loaded and driven', () => {
+  test('asks for no marks and no water, and has the loader', () => {
+    const [, second = []] = listsOf('garden-row', 'before');
+    const [, left = []] = listsOf('garden-row', 'after');
+    expect(second).toEqual([]);
+    expect(left).toEqual([say.beforeYouLeave.edges, say.beforeYouLeave.swept, say.beforeYouLeave.machine]);
+    const facts = workOrderOf('garden-row').days[1]?.facts ?? [];
+    const machines = facts.find(({ label }) => label === en.workOrder.day.machines);
+    expect(machines?.value).toBe('Compact loader with breaker');
+  });
+});
+
+// Regression: a panel of bags without steel was asked about trucks, tickets, chairs and saws.
+describe('one walk panel of bags', () => {
+  const walk = workOrderOf('corner-walk');
+
+  test('its pre-pour page asks for what is there', () => {
+    const { items } = say.prePour;
+    expect(walk.prePour.items.map(({ text }) => text)).toEqual([
+      items.tops,
+      items.base,
+      items.strip,
+      items.power,
+      items.washout,
+      items.way,
+      items.bags,
+    ]);
+  });
+
+  test('its soft strip goes in with the forms, and nothing is said of joints it has not', () => {
+    const [first = []] = listsOf('corner-walk', 'work');
+    expect(first).toContain(say.softStrip);
+    expect(first.indexOf(say.softStrip)).toBe(first.indexOf(say.tasks.form) + 1);
+    expect(walk.joints?.rows.map(({ cells, note }) => [cells[0], note])).toEqual([
+      [en.workOrder.joints.edge, null],
+    ]);
+  });
+
+  test('its proposal promises no agreed prices and no grooves', () => {
+    const { proposal } = describeJob(jobNamed(preparedIn(DEMO_JOBS), 'corner-walk'), en as Words);
+    expect(proposal.hidden).toBeNull();
+    expect(proposal.signatures.sentence).not.toContain('hidden');
+    expect(proposal.aboutConcrete.items[0]).toBe(en.proposal.about.noGrooves);
+  });
+});
+
+describe('the proposal of maple-court', () => {
+  const { proposal } = describeJob(jobNamed(preparedIn(DEMO_JOBS), 'maple-court'), en as Words);
+
+  test('is signed with its agreed prices, and has nothing to tick once all is chosen', () => {
+    expect(proposal.hidden?.table.rows.length).toBeGreaterThan(0);
+    expect(proposal.signatures.sentence).toContain('agreed prices for hidden conditions');
+    expect(proposal.summary.next.items).toContain(en.proposal.next.sign);
+    expect(proposal.summary.next.items).not.toContain(en.proposal.next.tick);
+    expect(proposal.aboutConcrete.items[0]).toBe(en.proposal.about.grooves);
+  });
+});
