@@ -1,9 +1,9 @@
 import type { Finding } from '../../calculate/findings/index.ts';
 import type { Job } from '../../calculate/job.ts';
-import { formatMoney, formatNumber, Usd } from '../../units/index.ts';
 import type { Words } from '../../words/index.ts';
 import type { FindingView } from '../views.ts';
 import { goneLabel } from './gone-thing.ts';
+import { limitWords, valueWords } from './limit-words.ts';
 
 /** What is common practice or the company's own was not read anywhere, and is not from memory either. */
 const HAS_NO_SOURCE = /^(common practice|definition|the company)/;
@@ -20,7 +20,8 @@ export function findingsView(job: Job, findings: readonly Finding[], words: Word
 
 function findingView(job: Job, finding: Finding, words: Words): FindingView {
   const say = words.findings;
-  const value = valueText(finding);
+  const value = valueWords(finding.value, finding, job.unitSystem);
+  const limit = limitWords(finding, job.unitSystem);
   const sentences: Readonly<Record<string, (parts: { value: string; limit: string }) => string>> =
     say.sentences;
   const sentence = Object.hasOwn(sentences, finding.code) ? sentences[finding.code] : undefined;
@@ -28,8 +29,8 @@ function findingView(job: Job, finding: Finding, words: Words): FindingView {
     severity: finding.severity,
     severityWord: say.severities[finding.severity],
     place: placeText(job, finding, words),
-    sentence: (sentence ?? say.other)({ value, limit: finding.limitText }),
-    limit: (finding.direction === 'at-most' ? say.limitAtMost : say.limitAtLeast)(finding.limitText, value),
+    sentence: (sentence ?? say.other)({ value, limit }),
+    limit: (finding.direction === 'at-most' ? say.limitAtMost : say.limitAtLeast)(limit, value),
     source:
       finding.seen || HAS_NO_SOURCE.test(finding.source) ? finding.source : say.fromMemory(finding.source),
     acknowledged: finding.acknowledged === null ? null : say.acknowledged(finding.acknowledged),
@@ -114,18 +115,4 @@ function spotName(id: string, words: Words): string | undefined {
 function streamName(id: string, words: Words): string | undefined {
   const names: Readonly<Record<string, string>> = words.materials.streamNames;
   return Object.hasOwn(names, id) ? names[id] : undefined;
-}
-
-function valueText(finding: Finding): string {
-  const { value, unit } = finding;
-  if (unit === '$') return formatMoney(new Usd(value));
-  if (unit === 'ratio') {
-    if (/%/.test(finding.limitText)) return `${formatNumber(new Usd(value).times(100), 1)} %`;
-    // A slope beside 1:48 needs the digits that tell it from 2 %.
-    return /:/.test(finding.limitText)
-      ? `${formatNumber(new Usd(value).times(100), 2)} %`
-      : formatNumber(value, 2);
-  }
-  const number = new Usd(value);
-  return `${formatNumber(value, number.isInteger() ? 0 : 2)} ${unit}`;
 }

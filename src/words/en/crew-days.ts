@@ -63,7 +63,7 @@ export const crewDays = {
     heading: 'Pre-pour page: every box before the first concrete',
     items: {
       tops: 'Form tops shot against the drawing, fall right way',
-      base: 'Base probed from a string at every square yard, firm and wet, no puddle, no frost',
+      base: 'Base probed from a string every step each way, firm and wet, no puddle, no frost',
       steel: 'Steel up on chairs, cover right, laps tied',
       strip: 'Soft strip in at house, posts, lids and old concrete',
       sheeted: 'Walls, garage door and windows sheeted',

@@ -79,7 +79,6 @@ export const pourDay = {
     until: 'Until',
     steps: {
       place: 'Place, screed, bull float at once',
-      wait: 'Wait: no tool on bleed water. Sheen gone, a foot leaves 1/4″',
       'finish-broom': 'Edge and tool the joints, float, broom across the way of travel',
       'finish-float': 'Edge and tool the joints, float',
       'retard-and-cover': 'Edge, float, spray the retarder, cover',
@@ -90,6 +89,7 @@ export const pourDay = {
       saw: 'Saw, as soon as a trial cut does not ravel',
       'cure-cuts': 'Cure the cuts again, each as it is cut',
     },
+    wait: (print: string) => `Wait: no tool on bleed water. Sheen gone, a foot leaves ${print}`,
     of: (step: string, slabs: string) => `${step} (${slabs})`,
     window: (opens: string, closes: string) => `The saw window is ${opens} to ${closes}.`,
     earlyWindow: (slabs: string, opens: string, closes: string) =>

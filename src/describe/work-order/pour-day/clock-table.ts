@@ -36,8 +36,12 @@ export function clockTable(made: Made, { data }: PourDay): TableView {
   };
 }
 
+/** How deep a foot sinks where the face bears the first tool. PCA and ACI 302, from memory. */
+const PRINT_IN = 1 / 4;
+
 function stepText(made: Made, name: Step['name']): string {
   const say = made.words.pourDay.clock;
+  if (name === 'wait') return say.wait(made.show.size(PRINT_IN));
   const cut = CUT_OF[name];
   if (cut !== undefined) return ofSlabs(say.steps[name], sawnSlabs(made), ({ joints }) => joints.cut === cut);
   const finish = FINISH_OF[name];

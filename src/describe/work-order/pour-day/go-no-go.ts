@@ -1,4 +1,5 @@
-import { num } from '../../../calculate/figure.ts';
+import { type FigureUnit, num } from '../../../calculate/figure.ts';
+import { limitWords } from '../../parts/limit-words.ts';
 import { row, start } from '../../parts/tables.ts';
 import { type TableView, TICK_BOX, WRITE_LINE } from '../../views.ts';
 import type { Made, PourDay } from './made.ts';
@@ -33,15 +34,16 @@ function goText(limit: string | null, say: (limit: string) => string): string {
   return limit === null ? NOTHING : say(limit);
 }
 
-/** The limit of a rule as it is written; null where the job has no such rule. */
-function limitOf({ job }: Made, code: string): string | null {
-  return job.rules.find((rule) => rule.code === code)?.limitText ?? null;
+/** The limit of a rule; null where the job has no such rule. */
+function limitOf({ job }: Made, code: string, unit: FigureUnit): string | null {
+  const rule = job.rules.find((each) => each.code === code);
+  return rule === undefined ? null : limitWords({ ...rule, unit }, job.unitSystem);
 }
 
 function rainLine(made: Made, { figures: { weather } }: PourDay): Line {
   const { show, words } = made;
   const say = words.pourDay.goNoGo;
-  const limit = limitOf(made, 'rain-likely');
+  const limit = limitOf(made, 'rain-likely', 'ratio');
   const chance = weather?.['rain-chance'];
   const amount = weather?.rain;
   const chanceText = chance === undefined ? null : show.percent(num(chance));
@@ -77,7 +79,7 @@ function frostLine({ show, words }: Made, { figures: { weather } }: PourDay): Li
 
 function windLine(made: Made, { figures: { weather } }: PourDay): Line {
   const say = made.words.pourDay.goNoGo;
-  const limit = limitOf(made, 'wind-strong');
+  const limit = limitOf(made, 'wind-strong', 'mph');
   return {
     check: say.wind,
     go: goText(limit, say.windGo),
@@ -87,7 +89,7 @@ function windLine(made: Made, { figures: { weather } }: PourDay): Line {
 
 function airLine(made: Made, { figures: { weather } }: PourDay): Line {
   const say = made.words.pourDay.goNoGo;
-  const limit = limitOf(made, 'air-cold');
+  const limit = limitOf(made, 'air-cold', '°F');
   const shown = (key: 'lowest-air' | 'highest-air') =>
     weather === undefined ? '' : made.show.temperature(num(weather[key]));
   return {
@@ -99,7 +101,7 @@ function airLine(made: Made, { figures: { weather } }: PourDay): Line {
 
 function concreteLine(made: Made, { figures: { weather } }: PourDay): Line {
   const say = made.words.pourDay.goNoGo;
-  const limit = limitOf(made, 'concrete-hot');
+  const limit = limitOf(made, 'concrete-hot', '°F');
   return {
     check: say.concrete,
     go: goText(limit, say.concreteGo),
@@ -109,7 +111,7 @@ function concreteLine(made: Made, { figures: { weather } }: PourDay): Line {
 
 function dryingLine(made: Made, { figures: { evaporation } }: PourDay): Line {
   const say = made.words.pourDay.goNoGo;
-  const limit = limitOf(made, 'evaporation-high');
+  const limit = limitOf(made, 'evaporation-high', 'lb/sq ft/h');
   return {
     check: say.drying,
     go: goText(limit, say.dryingGo),

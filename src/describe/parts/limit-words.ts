@@ -1,0 +1,67 @@
+import type { FigureUnit, FigureValue } from '../../calculate/figure.ts';
+import type { UnitSystem } from '../../calculate/job.ts';
+import { formatMoney, formatNumber, Usd } from '../../units/index.ts';
+import { type Show, showIn } from '../show/index.ts';
+
+/** The limit of a rule: as it is written there, and as a number in the unit of its figure. */
+export type Limit = { readonly limit: number; readonly limitText: string; readonly unit: FigureUnit };
+
+type Told = {
+  readonly show: (value: number, show: Show) => string;
+  /** What is told to so much, in feet and inches, is told as it is. */
+  readonly step: number;
+};
+
+/** Units that a job shows in its own way. */
+const TOLD: Readonly<Partial<Record<FigureUnit, Told>>> = {
+  in: { show: (sizeIn, show) => show.fine(sizeIn), step: 1 / 16 },
+  ft: { show: (lengthFt, show) => show.run(lengthFt), step: 0.1 },
+  'sq ft': { show: (areaSqFt, show) => show.area(areaSqFt), step: 1 },
+  lb: { show: (weightLb, show) => show.weight(weightLb), step: 1 },
+  psi: { show: (strengthPsi, show) => show.strength(strengthPsi), step: 1 },
+  '°F': { show: (temperatureF, show) => show.temperature(temperatureF), step: 1 },
+  mph: { show: (speedMph, show) => show.speed(speedMph), step: 1 },
+  'lb/sq ft/h': { show: (rate, show) => show.evaporation(rate), step: 0.01 },
+};
+
+/** As it is written; to a metric job in its own units too, and in feet and inches as the other sheets tell it. */
+export function limitWords({ limit, limitText, unit }: Limit, system: UnitSystem): string {
+  if (unit === 'each') return formatNumber(limit, 0);
+  const told = toldIn(unit, limit);
+  if (told === undefined) return /:/.test(limitText) ? `${limitText} (${percent(limit)})` : limitText;
+  const own = told.show(limit, showIn(system));
+  if (system === 'us') return isWhole(limit / told.step) ? own : limitText;
+  return limit === 0 || own === limitText ? own : `${limitText} (${own})`;
+}
+
+/** What is held against the limit, so that the two can be told apart. */
+export function valueWords(value: FigureValue, held: Limit, system: UnitSystem): string {
+  const { limit, limitText, unit } = held;
+  if (unit === '$') return formatMoney(new Usd(value));
+  const number = Number(value);
+  if (unit === 'ratio') {
+    if (/%/.test(limitText)) return `${formatNumber(number * 100, 1)} %`;
+    // A slope beside 1:48 needs the digits that tell it from 2 %.
+    return /:/.test(limitText) ? percent(number) : formatNumber(number, 2);
+  }
+  if (unit === 'each') return formatNumber(number, 0);
+  const told = toldIn(unit, limit);
+  const own = told?.show(number, showIn(system));
+  if (own !== undefined && own !== told?.show(limit, showIn(system))) return own;
+  return `${formatNumber(number, Number.isInteger(number) ? 0 : DECIMALS)} ${unit}`;
+}
+
+const DECIMALS = 2;
+
+function percent(ratio: number): string {
+  return `${formatNumber(ratio * 100, DECIMALS)} %`;
+}
+
+/** A limit of 0 °F is one of a difference, which no thermometer shows. */
+function toldIn(unit: FigureUnit, limit: number): Told | undefined {
+  return unit === '°F' && limit === 0 ? undefined : TOLD[unit];
+}
+
+function isWhole(count: number): boolean {
+  return Math.abs(count - Math.round(count)) < 1e-9;
+}
