@@ -55,6 +55,12 @@ describe('what the crew looks at on each day of maple-court', () => {
     expect(daysWith(after, say.beforeYouLeave.stakes)).toEqual([2, 3]);
   });
 
+  test('whoever saws comes back where the saw may run on the day after only', () => {
+    const work = listsOf('maple-court', 'work');
+    expect(daysWith(work, say.sawNextDay)).toEqual([4]);
+    expect(daysWith(listsOf('garden-row', 'work'), say.tasks['saw-joints'])).toEqual([4]);
+  });
+
   test('cuts are cured again where joints are sawn', () => {
     expect(daysWith(after, say.beforeYouLeave.curedCuts)).toEqual([4]);
     expect(daysWith(after, say.beforeYouLeave.cured)).toEqual([]);

@@ -2,12 +2,13 @@ import type { Figure } from '../../calculate/figure.ts';
 import { num } from '../../calculate/figure.ts';
 import { formatMoney, type Rate, Usd } from '../../units/index.ts';
 import type { Made } from '../made.ts';
+import { soldVolume } from '../parts/ordered.ts';
 import { end, row, start, totalRow } from '../parts/tables.ts';
 import type { TableView } from '../views.ts';
 
 /** What the plant bills, line by line. */
 export function truckCostTable(made: Made): TableView {
-  const { job, results, show, words } = made;
+  const { job, results, words } = made;
   const say = words.materials.concrete.cost;
   const { truck } = results.concrete.figures;
   const { price, fuelFee, saturdayFee } = job.company.suppliers.concrete;
@@ -17,7 +18,11 @@ export function truckCostTable(made: Made): TableView {
     caption: say.caption,
     columns: [start(say.line), start(say.how), end(say.amount)],
     rows: [
-      ...line(say.concrete, say.times(show.volume(num(truck.order)), rateWords(price, say)), truck.concrete),
+      ...line(
+        say.concrete,
+        say.times(soldVolume(num(truck.order), made), rateWords(price, say)),
+        truck.concrete,
+      ),
       ...line(
         say.additives,
         job.build.mix.additives.map((one) => words.common.additives[one]).join(', '),

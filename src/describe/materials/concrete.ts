@@ -1,6 +1,7 @@
 import { num } from '../../calculate/figure.ts';
 import { cuFtToCuYd } from '../../units/index.ts';
 import type { Made } from '../made.ts';
+import { orderedVolume, soldVolume } from '../parts/ordered.ts';
 import type { FactView, MaterialsView } from '../views.ts';
 import { moneyOf, truckCostTable } from './concrete-cost.ts';
 import { volumeTable } from './concrete-volume.ts';
@@ -29,17 +30,17 @@ function truckFacts(made: Made): readonly FactView[] {
   const { job, results, show, words } = made;
   const say = words.materials.concrete;
   const { truck, bags } = results.concrete.figures;
-  const loads = results.concrete.data.loadsCuYd.map((load) => show.volume(load)).join(' + ');
+  const loads = results.concrete.data.loadsCuYd.map((load) => soldVolume(load, made)).join(' + ');
   const isMore = num(truck.order) > num(truck.least);
   const others = otherWays(made);
   return [
-    { label: say.order, value: show.volume(num(truck.order)) },
+    { label: say.order, value: orderedVolume(num(truck.order), made) },
     ...(isMore
       ? [
           {
             label: say.whyMore,
             value: say.whyMoreValue(
-              show.volume(num(truck.least)),
+              orderedVolume(num(truck.least), made),
               moneyOf(truck['least-cost']),
               moneyOf(truck.cost),
             ),

@@ -4,6 +4,7 @@ import type { JobResults } from '../../calculate/index.ts';
 import type { Job } from '../../calculate/job.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import type { Made } from '../made.ts';
+import { orderedTons } from '../parts/ordered.ts';
 import { plateHours } from '../parts/plate-hours.ts';
 import { row, tableOrNull, totalRow } from '../parts/tables.ts';
 import { showDate } from '../show/index.ts';
@@ -80,7 +81,7 @@ export function loadNotes(made: Made): readonly string[] {
     say.trips(show.count(num(total.trips)), show.hours(num(total.hours)), show.distance(num(total.miles))),
     ...(job.plan.haulByOn === null ? [] : [say.by(showDate(job.plan.haulByOn, words.common))]),
     ...(num(base.deliveries) > 0
-      ? [say.delivered(show.tons(results.haul.data.deliveredLb), num(base.deliveries))]
+      ? [say.delivered(orderedTons(results.haul.data.deliveredLb, made), num(base.deliveries))]
       : []),
     ...(baseLoads > 0 ? [say.base(baseLoads, num(base.paired))] : []),
     ...paceNotes(made),
@@ -133,7 +134,8 @@ function trailersUsed(job: Job, results: JobResults): readonly string[] {
   return job.plan.trailers.filter((id) => used.has(id));
 }
 
-export function baseFacts({ results, show, words }: Made) {
+export function baseFacts(made: Made) {
+  const { results, show, words } = made;
   const say = words.materials.base;
   const { total } = results.base.figures;
   if (num(total.compacted) <= 0) return null;
@@ -146,7 +148,7 @@ export function baseFacts({ results, show, words }: Made) {
       { label: say.compacted, value: show.volume(num(total.compacted)) },
       { label: say.loose, value: show.volume(num(total.loose)) },
       { label: say.tons, value: show.tons(num(total.tons) * 2000) },
-      { label: say.order, value: show.tons(num(total['order-tons']) * 2000) },
+      { label: say.order, value: orderedTons(num(total['order-tons']) * 2000, made) },
       {
         label: say.lifts,
         value: say.liftsValue(show.count(most('lifts')), show.size(most('lift-thickness'))),

@@ -1,5 +1,6 @@
 import { num } from '../../calculate/figure.ts';
 import type { Made } from '../made.ts';
+import { orderedVolume } from '../parts/ordered.ts';
 import { end, row, start } from '../parts/tables.ts';
 import { trucksTable } from '../parts/trucks-table.ts';
 import { showDate } from '../show/index.ts';
@@ -41,7 +42,7 @@ function sentences({ job, results, show, words }: Made): readonly string[] {
   return [
     say.who(job.company.name, job.company.phone, job.address),
     ...(pour === undefined ? [] : [say.when(showDate(pour.on, words.common))]),
-    say.order(show.volume(num(figures.truck.order)), job.build.mix.exposure),
+    say.order(orderedVolume(num(figures.truck.order), { job, show }), job.build.mix.exposure),
     say.strength(
       show.strength(num(figures.mix.strength)),
       num(figures.mix.air) === 0 ? null : show.percent(num(figures.mix.air)),

@@ -2,6 +2,7 @@ import { type Figure, num } from '../../calculate/figure.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import type { Made } from '../made.ts';
 import { mixWords } from '../parts/mix-words.ts';
+import { orderedTons, orderedVolume } from '../parts/ordered.ts';
 import { dowelItems } from './dowel-items.ts';
 import { steelItems } from './steel-items.ts';
 
@@ -55,7 +56,7 @@ function concreteItems(made: Made): ShoppingItem[] {
         noticeDays: concrete.noticeDays,
         neededOn,
         item,
-        quantity: { unit: 'yd3', amount: num(truck.order), text: show.volume(num(truck.order)) },
+        quantity: { unit: 'yd3', amount: num(truck.order), text: orderedVolume(num(truck.order), made) },
       },
     ];
   }
@@ -81,7 +82,7 @@ function baseItems(made: Made): ShoppingItem[] {
   const holesTon = Object.values(results.base.figures.holes).reduce((sum, { tons }) => sum + num(tons), 0);
   const item = holesTon > 0 ? say.baseWithHoles(show.tons(holesTon * 2000)) : say.base;
   const neededOn = firstDayOf(made, 'tear-out');
-  const tons = (amount: number) => ({ unit: 'ton', amount, text: show.tons(amount * 2000) }) as const;
+  const tons = (amount: number) => ({ unit: 'ton', amount, text: orderedTons(amount * 2000, made) }) as const;
   const { bought = {}, 'supplier-tons': supplierTons } = results.haul.figures.base;
   const supplierTon = supplierTons === undefined ? orderTon : num(supplierTons);
   return [

@@ -1,14 +1,11 @@
 import { num } from '../../calculate/figure.ts';
-import type { JobResults } from '../../calculate/index.ts';
-import type { Words } from '../../words/index.ts';
-import type { Show } from '../show/index.ts';
+import type { Made } from '../made.ts';
 import type { TableView } from '../views.ts';
+import { soldVolume } from './ordered.ts';
 import { end, row, start } from './tables.ts';
 
-type Made = { readonly results: JobResults; readonly show: Show; readonly words: Words };
-
 /** Each truck: its load, when it should come, and how long it unloads. The last of several is the balance. */
-export function trucksTable({ results, show, words }: Made): TableView {
+export function trucksTable({ job, results, show, words }: Made): TableView {
   const say = words.common.trucks;
   const { arrivals } = results.concrete.data;
   const { rate, limit } = results.concrete.figures.delivery;
@@ -18,7 +15,7 @@ export function trucksTable({ results, show, words }: Made): TableView {
     rows: arrivals.map(({ loadCuYd, afterFirstHr, unloadHr }, index) =>
       row(
         say.number(index + 1),
-        show.volume(loadCuYd),
+        soldVolume(loadCuYd, { job, show }),
         [
           index === 0 ? say.first : say.later(show.minutes(afterFirstHr)),
           ...(index > 0 && index === arrivals.length - 1 ? [say.balance] : []),

@@ -2,6 +2,7 @@ import { num } from '../../calculate/figure.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import type { Made } from '../made.ts';
 import { mixWords } from '../parts/mix-words.ts';
+import { orderedVolume, soldVolume } from '../parts/ordered.ts';
 import { end, row, start } from '../parts/tables.ts';
 import {
   type CheckListView,
@@ -36,7 +37,7 @@ function facts({ job, results, show, words }: Made): readonly FactView[] {
     {
       label: say.loads,
       value: say.loadsValue(
-        data.loadsCuYd.map((load) => show.volume(load)).join(' + '),
+        data.loadsCuYd.map((load) => soldVolume(load, { job, show })).join(' + '),
         show.minutes(num(figures.delivery.spacing)),
       ),
     },
@@ -69,7 +70,7 @@ function checks({ job, results, show, words }: Made): CheckListView {
   };
 }
 
-function trucks({ results, show, words }: Made): TableView {
+function trucks({ job, results, show, words }: Made): TableView {
   const say = words.workOrder.chute.trucks;
   const { loadsCuYd } = results.concrete.data;
   const empty = Array.from({ length: 6 }, () => WRITE_LINE);
@@ -83,7 +84,9 @@ function trucks({ results, show, words }: Made): TableView {
       ),
     ],
     rows: [
-      ...loadsCuYd.map((load, index) => row(say.number(index + 1), show.volume(load), ...empty)),
+      ...loadsCuYd.map((load, index) =>
+        row(say.number(index + 1), soldVolume(load, { job, show }), ...empty),
+      ),
       row(say.more, '', ...empty),
     ],
   };
@@ -111,7 +114,7 @@ function balance({
           return row(label, WRITE_LINE, say.by(show.cover(cover)), WRITE_LINE);
         }),
         row(say.spare, '', '', show.volume(incrementCuYd)),
-        row(say.order(show.volume(incrementCuYd)), '', '', WRITE_LINE),
+        row(say.order(orderedVolume(incrementCuYd, { job, show })), '', '', WRITE_LINE),
       ],
     },
     notes: [

@@ -3,6 +3,7 @@ import type { DayTask, WorkDay } from '../../calculate/crew/index.ts';
 import { type Figure, num } from '../../calculate/figure.ts';
 import { thingNamed } from '../../calculate/parts.ts';
 import type { Made } from '../made.ts';
+import { orderedTons, orderedVolume } from '../parts/ordered.ts';
 import { plateHours } from '../parts/plate-hours.ts';
 import type { Show } from '../show/index.ts';
 import { showDate } from '../show/index.ts';
@@ -89,13 +90,19 @@ function compacting({ results, show, words }: Made, parts: readonly WorkDay[]): 
   return [{ label: say.compact, value: say.compactValue(passes, plateHours(results, show)) }];
 }
 
-function arrivals({ job, results, show, words }: Made, { phase, on }: WorkDay): readonly string[] {
+function arrivals(made: Made, { phase, on }: WorkDay): readonly string[] {
+  const { job, results, show, words } = made;
   const say = words.workOrder.day;
   const { suppliers } = job.company;
   if (phase === 'pour') {
     const { supply } = results.concrete.data;
     return supply === 'truck'
-      ? [say.truckArrives(suppliers.concrete.label, show.volume(num(results.concrete.figures.truck.order)))]
+      ? [
+          say.truckArrives(
+            suppliers.concrete.label,
+            orderedVolume(num(results.concrete.figures.truck.order), made),
+          ),
+        ]
       : [say.bagsArrive(show.count(num(results.concrete.figures.bags.count)))];
   }
   // Once, on the first of its days: a second line would be a second order.
@@ -103,7 +110,7 @@ function arrivals({ job, results, show, words }: Made, { phase, on }: WorkDay): 
   if (first?.on !== on || phase !== 'base-and-forms') return [];
   // Fetched base rides back on the trailer and is no arrival of its own.
   const broughtLb = results.haul.data.deliveredLb;
-  return broughtLb > 0 ? [say.baseArrives(show.tons(broughtLb))] : [];
+  return broughtLb > 0 ? [say.baseArrives(orderedTons(broughtLb, made))] : [];
 }
 
 function workList(made: Made, parts: readonly WorkDay[]): CheckListView {
@@ -131,8 +138,15 @@ function taskText(task: DayTask['task'], { job, results, words }: Made): string 
   const has = whatThereIs(job, results);
   if (task === 'place' && has.bags) return say.mixBags;
   if (task === 'finish' && has.onlyBroom) return say.finishBroom;
+  if (task === 'saw-joints' && isSawnNextDay(results)) return say.sawNextDay;
   const hasGrid = num(results.breaking.figures.total['cut-length']) > 0;
   return task === 'saw-cut' && hasGrid ? say.sawGrid : say.tasks[task];
+}
+
+/** Whether no saw runs before the day after the pour. */
+function isSawnNextDay({ pourDay }: Made['results']): boolean {
+  const saws = pourDay?.data.steps.filter(({ name }) => name === 'saw' || name === 'saw-early') ?? [];
+  return saws.length > 0 && saws.every(({ fromHr }) => fromHr !== null && fromHr >= 24);
 }
 
 /** What keeps the slab free of what stays goes in once the last form stands. */

@@ -55,6 +55,7 @@ export const crewDays = {
   fillHoles: (posts: string) => `Fill the holes of the posts (${posts}) with base in lifts, tamp every one`,
   fabric: (slabs: string, lap: string) =>
     `Roll out the fabric (${slabs}): flat, no wrinkles, laps of ${lap}, up the sides of the box; base on it before anything drives there`,
+  sawNextDay: 'Come back the day after: saw the joints in their window, then cure the cuts again',
   sawGrid: 'Saw full depth along everything that stays, and the grid of what is lifted out in pieces',
   mixBags: 'Mix bags by the paddle, same water in each; screed and float at once',
   finishBroom: 'Wait until the bleed water is gone; then edge, tool, float, broom across the way of travel',

@@ -1,4 +1,5 @@
 import { num } from '../../../calculate/figure.ts';
+import { orderedVolume } from '../../parts/ordered.ts';
 import { end, row, start } from '../../parts/tables.ts';
 import { showDate } from '../../show/index.ts';
 import type { FactView, ListView, TableView, WorkOrderView } from '../../views.ts';
@@ -37,7 +38,7 @@ function facts({ job, results, show, words }: Made, { figures }: PourDay): reado
   return [
     { label: say.truck, value: time(num(figures.clock['first-truck'])) },
     ...(putOff === undefined ? [] : [{ label: say.putOff, value: time(num(putOff)) }]),
-    { label: say.amount, value: amount({ results, show, words }) },
+    { label: say.amount, value: amount({ job, results, show, words }) },
     ...(finishers === undefined
       ? []
       : [
@@ -75,10 +76,10 @@ function cureText({ job, results, show, words }: Made): string {
   return laterCoat === null ? cure : say.later(cure, say.coats[laterCoat]);
 }
 
-function amount({ results, show, words }: Pick<Made, 'results' | 'show' | 'words'>): string {
+function amount({ job, results, show, words }: Made): string {
   const { figures, data } = results.concrete;
   return data.supply === 'truck'
-    ? show.volume(num(figures.truck.order))
+    ? orderedVolume(num(figures.truck.order), { job, show })
     : words.workOrder.day.bagsArrive(show.count(num(figures.bags.count)));
 }
 
