@@ -5,6 +5,7 @@ import { thingNamed } from '../calculate/parts.ts';
 import { addDaysOn } from '../units/index.ts';
 import { frameFactsOf } from './parts/frame-facts.ts';
 import { slabArea } from './parts/plan-areas.ts';
+import { sawDayOn } from './parts/saw-day.ts';
 import { slabWater, waterArrows } from './parts/slab-water.ts';
 import type { ProposalFacts } from './proposal/index.ts';
 import { publicWalkFacts } from './public-walk-facts.ts';
@@ -154,6 +155,7 @@ function calendarFacts(job: Job, results: JobResults): ProposalFacts['calendar']
     driveOn: openings?.driveOn ?? lastOn,
     curing:
       waitsUntil === undefined ? null : { method: results.curing.data.method, untilOn: waitsUntil.cure },
+    sawOn: sawDayOn(results),
     heavyOn: waitsUntil?.heavy ?? null,
     sealOn: waitsUntil?.seal ?? null,
     isEstimated: results.strength.data.isEstimated,

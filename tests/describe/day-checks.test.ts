@@ -58,6 +58,12 @@ describe('what the crew looks at on each day of maple-court', () => {
   test('whoever saws comes back where the saw may run on the day after only', () => {
     const work = listsOf('maple-court', 'work');
     expect(daysWith(work, say.sawNextDay)).toEqual([4]);
+    const { proposal } = describeJob(jobNamed(preparedIn(DEMO_JOBS), 'maple-court'), en as Words);
+    const told = proposal.calendar.rows.map(({ cells }) => [cells[0], cells[1]]);
+    expect(told).toContainEqual([
+      'Sat\u00a09\u00a0May',
+      'The concrete cures. We come back to cut the joints',
+    ]);
     expect(daysWith(listsOf('garden-row', 'work'), say.tasks['saw-joints'])).toEqual([4]);
   });
 

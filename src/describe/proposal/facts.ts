@@ -132,6 +132,8 @@ export type ProposalFacts = {
     readonly driveOn: string;
     /** All of these null where nothing is placed. */
     readonly curing: { readonly method: Curing; readonly untilOn: string } | null;
+    /** The day after the pour on which we come back to saw; null where that is none. */
+    readonly sawOn: string | null;
     readonly heavyOn: string | null;
     readonly sealOn: string | null;
     /** Whether the dates follow the temperatures that are expected. */

@@ -124,12 +124,14 @@ function daysSpan(firstOn: string, lastOn: string, words: Words): PublicText {
 export function calendarTable(facts: ProposalFacts, words: Words): TableView<PublicText> {
   const say = words.proposal.calendar;
   const { common } = words;
-  const { days, walkOn, driveOn, hasDriveway } = facts.calendar;
-  const dates = [...new Set([...days.map(({ on }) => on), walkOn, ...(hasDriveway ? [driveOn] : [])])].sort();
+  const { days, sawOn, walkOn, driveOn, hasDriveway } = facts.calendar;
+  const marked = [...(sawOn === null ? [] : [sawOn]), walkOn, ...(hasDriveway ? [driveOn] : [])];
+  const dates = [...new Set([...days.map(({ on }) => on), ...marked])].sort();
   const happensOn = (on: string): PublicText[] => [
     ...days
       .filter((day) => day.on === on)
       .map(({ phase }) => (phase === 'cure' ? say.cure : common.phases[phase])),
+    ...(on === sawOn ? [say.saw] : []),
     ...(on === walkOn ? [say.walk] : []),
     ...(on === driveOn && hasDriveway ? [say.drive] : []),
   ];

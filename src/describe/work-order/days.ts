@@ -5,6 +5,7 @@ import { thingNamed } from '../../calculate/parts.ts';
 import type { Made } from '../made.ts';
 import { orderedTons, orderedVolume } from '../parts/ordered.ts';
 import { plateHours } from '../parts/plate-hours.ts';
+import { sawDayOn } from '../parts/saw-day.ts';
 import type { Show } from '../show/index.ts';
 import { showDate } from '../show/index.ts';
 import type { CheckListView, FactView, WorkOrderView } from '../views.ts';
@@ -138,15 +139,9 @@ function taskText(task: DayTask['task'], { job, results, words }: Made): string 
   const has = whatThereIs(job, results);
   if (task === 'place' && has.bags) return say.mixBags;
   if (task === 'finish' && has.onlyBroom) return say.finishBroom;
-  if (task === 'saw-joints' && isSawnNextDay(results)) return say.sawNextDay;
+  if (task === 'saw-joints' && sawDayOn(results) !== null) return say.sawNextDay;
   const hasGrid = num(results.breaking.figures.total['cut-length']) > 0;
   return task === 'saw-cut' && hasGrid ? say.sawGrid : say.tasks[task];
-}
-
-/** Whether no saw runs before the day after the pour. */
-function isSawnNextDay({ pourDay }: Made['results']): boolean {
-  const saws = pourDay?.data.steps.filter(({ name }) => name === 'saw' || name === 'saw-early') ?? [];
-  return saws.length > 0 && saws.every(({ fromHr }) => fromHr !== null && fromHr >= 24);
 }
 
 /** What keeps the slab free of what stays goes in once the last form stands. */

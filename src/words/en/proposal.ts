@@ -172,6 +172,7 @@ export const proposal = {
     /** On one line. */
     span: (first: P, last: P) => h`${first}\u00a0to\u00a0${last}`,
     cure: h`The concrete cures`,
+    saw: h`We come back to cut the joints`,
     /** What happens on one day, joined. */
     sentence: (parts: readonly P[]) => parts.join('. ') as P,
     useWork: h`The area and its way in`,
