@@ -4,6 +4,7 @@ import type { Job, Slab } from '../calculate/job.ts';
 import { thingNamed } from '../calculate/parts.ts';
 import { addDaysOn } from '../units/index.ts';
 import { frameFactsOf } from './parts/frame-facts.ts';
+import { isCountedTooMild } from './parts/mild-days.ts';
 import { slabArea } from './parts/plan-areas.ts';
 import { sawDayOn } from './parts/saw-day.ts';
 import { slabWater, waterArrows } from './parts/slab-water.ts';
@@ -159,6 +160,7 @@ function calendarFacts(job: Job, results: JobResults): ProposalFacts['calendar']
     heavyOn: waitsUntil?.heavy ?? null,
     sealOn: waitsUntil?.seal ?? null,
     isEstimated: results.strength.data.isEstimated,
+    isTooMild: isCountedTooMild(results),
     hasDriveway: Object.values(job.build.slabs).some(({ use }) => use === 'driveway'),
     days: days.map(({ on, kind, phase }) => ({ on, phase: kind === 'cure' ? 'cure' : phase })),
   };

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { describeJob } from '../../src/describe/index.ts';
 import { en, type Words } from '../../src/words/index.ts';
-import { DEMO_JOBS, jobNamed, preparedIn } from '../support/project.ts';
+import { DEMO_JOBS, jobNamed, preparedIn, TEST_JOBS } from '../support/project.ts';
 
 const say = en.crewDays;
 
@@ -128,5 +128,50 @@ describe('the proposal of maple-court', () => {
     expect(proposal.summary.next.items).toContain(en.proposal.next.sign);
     expect(proposal.summary.next.items).not.toContain(en.proposal.next.tick);
     expect(proposal.aboutConcrete.items[0]).toBe(en.proposal.about.grooves);
+  });
+});
+
+// Regression: a planter and steps had bays to chalk, 41 sq ft of steps to break, joints to tool that were sawn, a
+// truck every 10 min where one comes, and days of waiting for mild weather in the cold.
+describe('a planter and steps that go on a cold day, and a landing with tooled joints', () => {
+  const { workOrder, proposal } = describeJob(jobNamed(preparedIn(TEST_JOBS), 'side-steps'), en as Words);
+  const [first, ...later] = workOrder.days;
+  const last = later.at(-1);
+
+  test('nothing is chalked, and nothing is measured that is not there', () => {
+    const items = first?.work.items ?? [];
+    expect(items.slice(0, 3).map(({ text, quantity }) => [text, quantity])).toEqual([
+      [say.tasks['set-up'], null],
+      [say.tasks['break-out'], null],
+      [say.tasks['break-out-by-hand'], null],
+    ]);
+    expect(workOrder.loads?.caption).toBe(en.workOrder.loads.captionByWeight);
+    expect(first?.after.items.map(({ text }) => text)).not.toContain(say.beforeYouLeave.thickness);
+  });
+
+  test('joints are tooled while the slab is finished, and only there', () => {
+    const tooled = en.pourDay.clock.tooled('');
+    const steps = workOrder.pourDay?.clock.rows.map(({ cells }) => cells[1] ?? '') ?? [];
+    expect(steps.filter((step) => step.includes(tooled))).toEqual([
+      en.pourDay.clock.tooled(en.pourDay.clock.steps['finish-float']),
+    ]);
+    expect(later.flatMap(({ work }) => work.items.map(({ text }) => text))).toContain(say.finishTooled);
+    const maple = workOrderOf('maple-court').pourDay?.clock.rows.map(({ cells }) => cells[1] ?? '') ?? [];
+    expect(maple.filter((step) => step.includes('tool the joints'))).toEqual([]);
+  });
+
+  test('one truck has no other behind it', () => {
+    const { facts } = en.workOrder.chute;
+    expect(workOrder.chute?.facts.find(({ label }) => label === facts.loads)?.value).toMatch(/^[\d.]+ yd³$/);
+  });
+
+  test('days of waiting are told to be too few in the cold', () => {
+    expect(last?.facts).toContainEqual({ label: en.pourDay.waits.days, value: en.pourDay.waits.cold });
+    expect(proposal.care.items).toContain(en.proposal.care.cold);
+    // Maple-court has the air of the coming days, corner-walk is poured in the heat.
+    for (const id of ['maple-court', 'corner-walk']) {
+      const values = workOrderOf(id).days.flatMap(({ facts }) => facts.map(({ value }) => value));
+      expect(values).not.toContain(en.pourDay.waits.cold);
+    }
   });
 });

@@ -6,7 +6,7 @@ import { en, type Words } from '../../src/words/index.ts';
 import { type Piece, piecesOf } from '../support/html.ts';
 import { pagesIn } from '../support/pages.ts';
 import { partOfFull } from '../support/part-of-full.ts';
-import { DEMO_JOBS, FULL_JOB, preparedIn, TEST_JOBS } from '../support/project.ts';
+import { DEMO_JOBS, FULL_JOB, jobNamed, preparedIn, TEST_JOBS } from '../support/project.ts';
 import { keysOfWords, pseudo, watchedWords, withoutBrackets } from '../support/pseudo.ts';
 import { aRenderer, type Renderer } from '../support/render.ts';
 import { withTexts } from '../support/text-leaves.ts';
@@ -154,6 +154,7 @@ test('every word is used by a document', () => {
   };
   pagesIn(prepare(FULL_JOB, partOfFull(readTrees(TEST_JOBS, FULL_JOB), [])), words, renderer);
   for (const prepared of preparedIn(DEMO_JOBS)) use(prepared);
+  use(jobNamed(preparedIn(TEST_JOBS), 'side-steps'));
   const full = readTrees(TEST_JOBS, FULL_JOB);
   use(prepare(FULL_JOB, full));
   // Every hidden condition calculates the job once more, and every comparison plans its trips anew.

@@ -45,6 +45,7 @@ export function valueWords(value: FigureValue, held: Limit, system: UnitSystem):
     return /:/.test(limitText) ? percent(number) : formatNumber(number, 2);
   }
   if (unit === 'each') return formatNumber(number, 0);
+  if (unit === 'days' && number === 1) return '1 day';
   const told = toldIn(unit, limit);
   const own = told?.show(number, showIn(system));
   if (own !== undefined && own !== told?.show(limit, showIn(system))) return own;

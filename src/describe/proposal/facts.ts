@@ -138,6 +138,8 @@ export type ProposalFacts = {
     readonly sealOn: string | null;
     /** Whether the dates follow the temperatures that are expected. */
     readonly isEstimated: boolean;
+    /** Whether they are counted for milder days than are expected. */
+    readonly isTooMild: boolean;
     readonly hasDriveway: boolean;
     readonly days: readonly { readonly on: string; readonly phase: CalendarPhase | 'cure' }[];
   };

@@ -73,7 +73,7 @@ function aboutList({ slabs }: ProposalFacts, words: Words): ListView<PublicText>
 /** What to keep in mind once we are gone, with the days where they are known. */
 function careList({ calendar }: ProposalFacts, words: Words): ListView<PublicText> {
   const say = words.proposal.care;
-  const { curing, sealOn, heavyOn, isEstimated } = calendar;
+  const { curing, sealOn, heavyOn, isEstimated, isTooMild } = calendar;
   const date = (on: string) => showDate(on, words.common);
   return {
     heading: say.heading,
@@ -83,6 +83,7 @@ function careList({ calendar }: ProposalFacts, words: Words): ListView<PublicTex
       ...(sealOn === null ? [] : [say.sealerOn(date(sealOn))]),
       ...(heavyOn === null ? [] : [say.trucksUntil(date(heavyOn))]),
       ...(isEstimated ? [say.estimated] : []),
+      ...(isTooMild ? [say.cold] : []),
     ],
   };
 }

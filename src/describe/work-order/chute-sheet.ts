@@ -32,14 +32,15 @@ function facts({ job, results, show, words }: Made): readonly FactView[] {
   const say = words.workOrder.chute.facts;
   const { figures, data } = results.concrete;
   const { washout, leftOver } = job.site.access;
+  const loads = data.loadsCuYd.map((load) => soldVolume(load, { job, show })).join(' + ');
   return [
     { label: say.mix, value: mixWords(job, results, show, words) },
     {
       label: say.loads,
-      value: say.loadsValue(
-        data.loadsCuYd.map((load) => soldVolume(load, { job, show })).join(' + '),
-        show.minutes(num(figures.delivery.spacing)),
-      ),
+      value:
+        data.loadsCuYd.length > 1
+          ? say.loadsValue(loads, show.minutes(num(figures.delivery.spacing)))
+          : loads,
     },
     ...(washout === null ? [] : [{ label: say.washout, value: washout }]),
     ...(leftOver === null ? [] : [{ label: say.leftOver, value: leftOver }]),

@@ -88,7 +88,8 @@ function liftsNote(slab: Slab, { results, show, words }: Omit<Made, 'job'>): str
 /** Load bays to chalk, in driving order, each with a box to tick when it has left. */
 export function loadsTable({ job, results, show, words }: Made): TableView | null {
   const say = words.workOrder.loads;
-  const rows = results.haul.data.loads.map((load, index) =>
+  const { loads } = results.haul.data;
+  const rows = loads.map((load, index) =>
     row(
       `${index + 1}`,
       loadedWords(load, job, say.soil),
@@ -100,7 +101,7 @@ export function loadsTable({ job, results, show, words }: Made): TableView | nul
     ),
   );
   return tableOrNull(
-    say.caption,
+    loads.some(({ areaSqFt }) => areaSqFt !== null) ? say.caption : say.captionByWeight,
     [
       end(say.load),
       start(say.what),

@@ -79,8 +79,8 @@ export const pourDay = {
     until: 'Until',
     steps: {
       place: 'Place, screed, bull float at once',
-      'finish-broom': 'Edge and tool the joints, float, broom across the way of travel',
-      'finish-float': 'Edge and tool the joints, float',
+      'finish-broom': 'Edge, float, broom across the way of travel',
+      'finish-float': 'Edge, float',
       'retard-and-cover': 'Edge, float, spray the retarder, cover',
       cure: 'Cure at once, behind the last tool: face and edges',
       wash: 'Wash when a brush leaves the stones; try a corner first',
@@ -89,6 +89,7 @@ export const pourDay = {
       saw: 'Saw, as soon as a trial cut does not ravel',
       'cure-cuts': 'Cure the cuts again, each as it is cut',
     },
+    tooled: (step: string) => `${step}; tool the joints`,
     wait: (print: string) => `Wait: no tool on bleed water. Sheen gone, a foot leaves ${print}`,
     of: (step: string, slabs: string) => `${step} (${slabs})`,
     window: (opens: string, closes: string) => `The saw window is ${opens} to ${closes}.`,
@@ -138,7 +139,8 @@ export const pourDay = {
     },
     date: (what: string, date: string) => `${what} ${date}`,
     dates: (dates: readonly string[]) => dates.join('; '),
-    estimate: 'These days',
+    days: 'These days',
+    cold: 'counted for mild weather: in the cold all of them come later, by the air of the coming days',
     estimated:
       'estimates from the air of the coming days, never before the rule; a test of the concrete overrules them',
   },

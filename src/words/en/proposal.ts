@@ -217,6 +217,7 @@ export const proposal = {
     },
     sealerOn: (date: P) => h`A sealer, if wanted, goes on from ${date}, on a dry slab.`,
     trucksUntil: (date: P) => h`No truck of any kind on it before ${date}.`,
+    cold: h`In cold weather all these days come later; we tell you when.`,
     estimated: h`These days follow the temperatures that are forecast, and are never sooner than our rules allow; a test of the concrete would count for more.`,
   },
   terms: {

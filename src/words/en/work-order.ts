@@ -280,6 +280,7 @@ export const workOrder = {
   },
   loads: {
     caption: 'Load bays: chalk them on the slab before breaking',
+    captionByWeight: 'Loads, in their order',
     load: 'Load',
     what: 'From',
     bay: 'Chalk',

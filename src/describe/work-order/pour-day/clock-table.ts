@@ -4,6 +4,7 @@ import { thingNamed } from '../../../calculate/parts.ts';
 import type { SawFigures, SawPlan, Step } from '../../../calculate/pour-day/index.ts';
 import { row, start } from '../../parts/tables.ts';
 import { type TableView, TICK_BOX } from '../../views.ts';
+import { hasTooledJoints } from '../what-there-is.ts';
 import type { Made, PourDay } from './made.ts';
 import { aboutTime } from './times.ts';
 
@@ -46,7 +47,14 @@ function stepText(made: Made, name: Step['name']): string {
   if (cut !== undefined) return ofSlabs(say.steps[name], sawnSlabs(made), ({ joints }) => joints.cut === cut);
   const finish = FINISH_OF[name];
   if (finish === undefined) return say.steps[name];
-  return ofSlabs(say.steps[name], Object.values(made.job.build.slabs), (slab) => slab.finish === finish);
+  const isTooled = Object.values(made.job.build.slabs).some(
+    (slab) => slab.finish === finish && hasTooledJoints(slab, made.results),
+  );
+  return ofSlabs(
+    isTooled && name !== 'wash' ? say.tooled(say.steps[name]) : say.steps[name],
+    Object.values(made.job.build.slabs),
+    (slab) => slab.finish === finish,
+  );
 
   function ofSlabs(text: string, slabs: readonly Slab[], isMeant: (slab: Slab) => boolean): string {
     const meant = slabs.filter(isMeant);

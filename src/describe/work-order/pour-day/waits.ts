@@ -1,4 +1,5 @@
 import { WAITS } from '../../../calculate/strength/index.ts';
+import { isCountedTooMild } from '../../parts/mild-days.ts';
 import { showDay } from '../../show/index.ts';
 import type { FactView } from '../../views.ts';
 import type { Made } from './made.ts';
@@ -12,6 +13,7 @@ export function waitsFacts({ results, words }: Made): readonly FactView[] {
   const dates = WAITS.map((wait) => say.date(say.names[wait], showDay(waitsUntil[wait], words.common)));
   return [
     { label: say.label, value: say.dates(dates) },
-    ...(strength.data.isEstimated ? [{ label: say.estimate, value: say.estimated }] : []),
+    ...(strength.data.isEstimated ? [{ label: say.days, value: say.estimated }] : []),
+    ...(isCountedTooMild(results) ? [{ label: say.days, value: say.cold }] : []),
   ];
 }
