@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { withOutputFolder } from '../../src/commands/output-folder.ts';
 import { BusyError } from '../../src/print/index.ts';
+import { childrenOf, isRunning } from '../support/processes.ts';
 import { runProgram, startProgram } from '../support/run-program.ts';
 import { aBuiltPlace, aFolder, bytesOf, leftIn, type Place } from './folders.ts';
 
@@ -118,15 +119,9 @@ test('Ctrl-C while it prints ends the build, and no browser stays behind', async
   await rm(join(place.output, '.cache'));
   const { child, ended, says } = startProgram(buildArgs(place, 'corner-walk'));
   await says(/printed 1 of 6/);
-  const below = spawnSync('ps', ['-o', 'pid=', '--ppid', String(child.pid)], { encoding: 'utf8' });
-  const browsers = below.stdout.trim().split(/\s+/).map(Number);
+  const browsers = childrenOf(child.pid ?? 0);
   expect(browsers.length).toBeGreaterThan(0);
   child.kill('SIGINT');
   expect((await ended).code).not.toBe(0);
   await expect.poll(() => browsers.filter(isRunning), { timeout: 5000 }).toEqual([]);
 });
-
-function isRunning(pid: number): boolean {
-  const { stdout } = spawnSync('ps', ['-o', 'stat=', '-p', String(pid)], { encoding: 'utf8' });
-  return stdout.trim() !== '' && !stdout.trim().startsWith('Z');
-}

@@ -83,7 +83,7 @@ describe('what is loaded', () => {
     expect(await bytesOf(place.output)).toEqual(before);
 
     await rm(join(place.output, '.cache'));
-    const printing = await loadedBy([...args, '--browser', '/bin/false']);
+    const printing = await loadedBy([...args, '--browser', process.execPath]);
     expect(printing.code).toBe(4);
     expect([...printing.packages]).toContain('puppeteer');
   });

@@ -13,6 +13,7 @@ import { describeAll } from '../../src/commands/describe-all.ts';
 import { prepareJobs } from '../../src/commands/prepare.ts';
 import { polygonRing, selfCrossing } from '../../src/geometry/index.ts';
 import { renderOne } from '../../src/render/index.ts';
+import { treeOf } from '../support/processes.ts';
 import { HARD_HAUL, SWAPPED_HAUL } from './hard-haul.ts';
 import { largeMat, largeSlab } from './large-slab.ts';
 
@@ -237,7 +238,7 @@ function startedProgram(projectDir: string, args: readonly string[]): { pid: num
  * system has no /proc.
  */
 async function treeMb(rootPid: number): Promise<number> {
-  const pids = await treeOf(rootPid);
+  const pids = treeOf(rootPid);
   const sizes = await Promise.all(
     pids.map(async (pid) => {
       const text = await readFile(`/proc/${pid}/smaps_rollup`, 'utf8').catch(() => '');
@@ -245,19 +246,6 @@ async function treeMb(rootPid: number): Promise<number> {
     }),
   );
   return sizes.reduce((sum, kb) => sum + kb, 0) / 1024;
-}
-
-async function treeOf(pid: number): Promise<readonly number[]> {
-  const tasks = await readdir(`/proc/${pid}/task`).catch(() => []);
-  const lists = await Promise.all(
-    tasks.map((task) => readFile(`/proc/${pid}/task/${task}/children`, 'utf8').catch(() => '')),
-  );
-  const children = lists
-    .join(' ')
-    .split(' ')
-    .filter((text) => text !== '')
-    .map(Number);
-  return [pid, ...(await Promise.all(children.map(treeOf))).flat()];
 }
 
 async function times<T>(count: number, run: () => Promise<T>): Promise<T[]> {
