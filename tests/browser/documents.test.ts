@@ -54,6 +54,24 @@ describe.each(PDFS)('%s as a PDF', (name) => {
     expect(Math.min(...lineCounts)).toBeGreaterThanOrEqual(3);
   });
 
+  // Regression: a page of the calculation sheet ended with the heading of a topic and the head of its table.
+  test('has no heading and no head of a table alone at the end of a page', async () => {
+    const { page } = await opened(name, 1200);
+    const heads = (await page.evaluate(`
+      [...document.querySelectorAll('h1, h2, h3, h4, thead tr, th[scope=rowgroup]')].map((head) => head.textContent)
+    `)) as string[];
+    const ends = [...new Set(heads.map(squeezed))].filter((head) => head !== '');
+    const alone = pdfNamed(name).pages.flatMap((each, index) => {
+      const body = squeezed(
+        bodyOf(each)
+          .map(({ text }) => text)
+          .join(''),
+      );
+      return ends.filter((head) => body.endsWith(head)).map((head) => `page ${index + 1}: ${head}`);
+    });
+    expect(alone).toEqual([]);
+  });
+
   test('says its title and language, is tagged and has bookmarks', () => {
     const { title, language, isTagged, bookmarks, pages } = pdfNamed(name);
     const html = readFileSync(join(OUTPUT, `${name}.html`), 'utf8');

@@ -32,11 +32,13 @@ export function describeCalculation(facts: CalculationFacts, words: Words): Calc
   const say = words.calculation;
   const sources = numberedSources();
   const sheet = { idOf: figureIds(facts.topics), placeOf: placesFrom(facts.origins), sources, say };
-  const topics = Object.entries(facts.topics).map(([topic, tree]) => ({
-    id: topic,
-    heading: topicHeading(topic, say.topics),
-    groups: figureGroups(topic, tree, sheet),
-  }));
+  const topics = Object.entries(facts.topics)
+    .map(([topic, tree]) => ({
+      id: topic,
+      heading: topicHeading(topic, say.topics),
+      groups: figureGroups(topic, tree, sheet),
+    }))
+    .filter(({ groups }) => groups.length > 0);
   return {
     frame: withContact(frameOf('calculation', facts.frame, words), facts.contact, words),
     warning: say.warning,
