@@ -22,23 +22,16 @@ export function slabsTable({ job, results, show, words }: Made): TableView {
     ),
     note: slabNote(slab, { results, show, words }),
   }));
-  const steps = Object.values(results.flights.data.steps).map((flight) =>
-    row(
-      flight.label,
-      '',
-      '',
-      '',
-      '',
-      say.steps(
-        flight.riserCount,
-        show.fine(flight.riserIn),
-        show.size(flight.treadIn),
-        show.length(flight.landingIn),
-        show.length(flight.widthIn),
-      ),
-      '',
+  const steps = Object.values(results.flights.data.steps).map((flight) => ({
+    ...row(flight.label, '', '', '', '', '', ''),
+    note: say.steps(
+      flight.riserCount,
+      show.fine(flight.riserIn),
+      show.size(flight.treadIn),
+      show.length(flight.landingIn),
+      show.length(flight.widthIn),
     ),
-  );
+  }));
   return {
     caption: say.caption,
     columns: [
@@ -63,7 +56,6 @@ function digText(slab: Slab, { results, show, words }: Omit<Made, 'job'>): strin
   return say.digUpTo(show.size(num(deepest)));
 }
 
-/** The lifts of a base, where one is not enough: below the row, since a wide cell would shrink the page. */
 /** What a row cannot say: thickened edges, a probed base, lifts. */
 function slabNote(slab: Slab, made: Omit<Made, 'job'>): string | null {
   const { show, words } = made;
@@ -76,6 +68,7 @@ function slabNote(slab: Slab, made: Omit<Made, 'job'>): string | null {
   return notes.length === 0 ? null : notes.join(' ');
 }
 
+/** The lifts of a base, where one is not enough: below the row, since a wide cell would shrink the page. */
 function liftsNote(slab: Slab, { results, show, words }: Omit<Made, 'job'>): string | null {
   const figures = results.base.figures.slabs[slab.id];
   if (figures === undefined || num(figures.lifts) <= 1) return null;
