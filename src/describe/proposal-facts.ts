@@ -1,6 +1,6 @@
 import { num } from '../calculate/figure.ts';
 import type { JobResults } from '../calculate/index.ts';
-import type { Job, Slab } from '../calculate/job.ts';
+import type { EdgeJointKind, Job, Slab } from '../calculate/job.ts';
 import { thingNamed } from '../calculate/parts.ts';
 import { addDaysOn } from '../units/index.ts';
 import { frameFactsOf } from './parts/frame-facts.ts';
@@ -91,6 +91,10 @@ function slabFacts(slab: Slab, job: Job, results: JobResults): ProposalFacts['sl
   const layout = thingNamed(results.layout.figures.slabs, slab.id, 'slab');
   const apart = thingNamed(results.edges.data.apart, slab.id, 'slab');
   const { slabOfLid, slabsOver } = results.fixtures.data;
+  const joined = thingNamed(results.edges.data.joints, slab.id, 'slab').filter(
+    ({ into }) => into !== 'new-slab',
+  );
+  const isJoined = (asked: EdgeJointKind) => joined.some(({ how }) => how === asked);
   return {
     id: slab.id,
     label: slab.label,
@@ -107,6 +111,7 @@ function slabFacts(slab: Slab, job: Job, results: JobResults): ProposalFacts['sl
     curveRadiiIn: Object.values(layout.curves ?? {}).map(({ radius }) => num(radius)),
     alongHouseFt: apart.houseFt,
     alongStaysFt: apart.staysFt,
+    joinedBy: { dowels: isJoined('dowelled'), ties: isJoined('tied') },
     note: slab.note,
     lids: Object.values(job.lids).flatMap(({ id, label }) => (slabOfLid[id] === slab.id ? [label] : [])),
     pipes: Object.values(job.site.underSlab).flatMap(({ id, label }) =>

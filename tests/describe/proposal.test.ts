@@ -71,3 +71,12 @@ test('how far the slab stays below the garage floor is told to the homeowner', (
     { label: 'Where the new concrete meets it', value: 'it stays 3/8″ below the floor' },
   ]);
 });
+
+test('pins into concrete that stays are promised where they are planned, and nowhere else', () => {
+  const itemsOf = (id: string) =>
+    describeJob(jobNamed(preparedIn(DEMO_JOBS), id), en as Words).proposal.areas.items;
+  const pinned = itemsOf('garden-row').filter(({ points }) => points.includes(en.proposal.areas.dowels));
+  expect(pinned.map(({ heading }) => heading)).toEqual(['Parking bay']);
+  const all = [...itemsOf('maple-court'), ...itemsOf('garden-row')].flatMap(({ points }) => points);
+  expect(all).not.toContain(en.proposal.areas.ties);
+});

@@ -130,6 +130,8 @@ function slabPoints(slab: Slab, show: Show, words: Words): PublicText[] {
     ...(slab.hasFabric ? [say.fabric] : []),
     ...(slab.alongHouseFt > LEAST_APART_FT ? [say.house] : []),
     ...(slab.alongStaysFt > LEAST_APART_FT ? [say.stays] : []),
+    ...(slab.joinedBy.dowels ? [say.dowels] : []),
+    ...(slab.joinedBy.ties ? [say.ties] : []),
     ...slab.lids.map(say.lid),
     ...slab.pipes.map(say.pipe),
     ...(slab.note === null ? [] : [slab.note]),

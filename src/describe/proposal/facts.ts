@@ -43,6 +43,8 @@ export type ProposalFacts = {
     readonly curveRadiiIn: readonly number[];
     readonly alongHouseFt: number;
     readonly alongStaysFt: number;
+    /** What goes into concrete that is there already; where both do, both. */
+    readonly joinedBy: { readonly dowels: boolean; readonly ties: boolean };
     readonly note: PublicText | null;
     /** Names of the lids in it, and of the pipes under it. */
     readonly lids: readonly PublicText[];

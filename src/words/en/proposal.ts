@@ -87,6 +87,8 @@ export const proposal = {
     lid: (label: P) => h`${label}: set to the new height.`,
     pipe: (label: P) => h`${label}: laid in the ground under it before it is poured.`,
     stays: h`Where it meets concrete that stays, a soft strip keeps the two apart.`,
+    dowels: h`Smooth pins into concrete that stays keep the two at one height and let both move.`,
+    ties: h`Bars into concrete that stays tie the two together.`,
     steps: (risers: number, riser: P, tread: P, width: P) =>
       h`${risers} risers of ${riser}, treads of ${tread}, ${width} wide, solid concrete.`,
     stepsFact: h`Steps`,
