@@ -102,3 +102,10 @@ test('after a task nothing of it is known, even where it failed', () => {
   ).toThrow('refused');
   expect(ten()).toBe('made');
 });
+
+test('a task within a task leaves what the outer one knows', () => {
+  const kept = new Map([['seven', new Map([['{}', 'kept']])]]);
+  const seven = () => rememberByValue('seven', () => 'made', 1)({});
+  const outer = withKeptResults(kept, () => [withKeptResults(new Map(), seven).given, seven()]);
+  expect(outer.given).toEqual(['made', 'kept']);
+});
