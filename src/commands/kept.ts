@@ -16,6 +16,7 @@ declare const KEPT_FOLDER: string;
 
 /** Jobs whose results stay: more than an office has open. */
 const MOST_FILES = 300;
+const SUM_BYTES = 32;
 
 let rules: RulesInput | null = null;
 
@@ -43,10 +44,18 @@ export function withResultsOf<R>(jobFolder: string, calculate: () => R): R {
 function kept(name: string): unknown {
   const path = pathOf(name);
   try {
-    return path === null ? undefined : deserialize(readFileSync(path));
+    const bytes = path === null ? null : readFileSync(path);
+    if (bytes === null) return undefined;
+    const [sum, data] = [bytes.subarray(0, SUM_BYTES), bytes.subarray(SUM_BYTES)];
+    return sum.equals(sumOf(data)) ? deserialize(data) : undefined;
   } catch {
     return undefined;
   }
+}
+
+/** Before what is kept stands the sum of its bytes: what a failing disk gives back is no result. */
+function sumOf(data: Uint8Array): Buffer {
+  return createHash('sha256').update(data).digest();
 }
 
 function keep(name: string, value: unknown): void {
@@ -56,7 +65,8 @@ function keep(name: string, value: unknown): void {
   try {
     mkdirSync(KEPT_FOLDER, { recursive: true });
     try {
-      writeFileSync(aside, serialize(value));
+      const data = serialize(value);
+      writeFileSync(aside, Buffer.concat([sumOf(data), data]));
       renameSync(aside, path);
     } finally {
       rmSync(aside, { force: true });
