@@ -1,5 +1,6 @@
-import { execFile } from 'node:child_process';
+import { type ChildProcess, execFile } from 'node:child_process';
 import { randomUUID } from 'node:crypto';
+import { once } from 'node:events';
 import { chmod, mkdir, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
@@ -96,11 +97,22 @@ async function runUnpacker(folder: string, stop: AbortSignal | undefined): Promi
   const entry = pathToFileURL(createRequire(import.meta.url).resolve('@sparticuz/chromium')).href;
   const program = `import(${JSON.stringify(entry)}).then(({ default: m }) => (m.default ?? m).executablePath())`;
   const env = { TMPDIR: folder, HOME: folder, AWS_EXECUTION_ENV: 'AWS_Lambda_nodejs20.x' };
-  await promisify(execFile)(process.execPath, ['-e', program], {
+  const unpacking = promisify(execFile)(process.execPath, ['-e', program], {
     env,
     timeout: UNPACK_LIMIT_MS,
     signal: stop,
   });
+  try {
+    await unpacking;
+  } finally {
+    // It is told to stop and still writes for a moment, into a folder that is about to go.
+    await ended(unpacking.child);
+  }
+}
+
+async function ended(child: ChildProcess): Promise<void> {
+  if (child.pid === undefined || child.exitCode !== null || child.signalCode !== null) return;
+  await once(child, 'exit');
 }
 
 async function putInPlace(temporary: string, folder: string): Promise<void> {

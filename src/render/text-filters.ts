@@ -35,9 +35,19 @@ function withFractions(text: string): string {
   return escapeHtml(text).replace(FRACTION, '<span class="frac">$1</span>').replace(WITHIN_LENGTH, NO_BREAK);
 }
 
-/** The spaces of `5′ 6 3/8″` and those before a unit, `12.25 yd³` and `644 sq ft`: no line ends there. */
-const WITHIN_LENGTH =
-  /(?<=\d′) (?=\d)|(?<=\d) (?=<span class="frac">)|(?<=\d) (?=(?:%|in|ft|sq|mm|m[²³]?|yd³|lb|kg|t|tons?|gal|L|psi|MPa|°[FC]|mph|km\/h|h|min|mi|km)(?![\p{L}\d]))|(?<=\d sq) (?=ft)/gu;
+const UNITS = '%|in|ft|sq|mm|m[²³]?|yd³|lb|kg|t|tons?|gal|L|psi|MPa|°[FC]|mph|km\\/h|h|min|mi|km';
+/** Spaces at which no line ends: within `5′ 6 3/8″`, before the unit of `12.25 yd³` and `644 sq ft`, within `3/16″ / ft`. */
+const WITHIN_LENGTH = new RegExp(
+  [
+    '(?<=\\d′) (?=\\d)',
+    '(?<=\\d) (?=<span class="frac">)',
+    `(?<=\\d) (?=(?:${UNITS})(?![\\p{L}\\d]))`,
+    '(?<=\\d sq) (?=ft)',
+    '(?<=[″m]) (?=\\/ (?:ft|m)(?![\\p{L}\\d]))',
+    '(?<=[″m] \\/) (?=(?:ft|m)(?![\\p{L}\\d]))',
+  ].join('|'),
+  'gu',
+);
 const NO_BREAK = '\u00a0';
 
 /** Names and formulas that may break after a dot, a slash or a hyphen; `slabs.drive.area`. */

@@ -78,3 +78,11 @@ describe('figures on the calculation sheet', () => {
     expect(() => figure({ ...made, value: Infinity })).toThrow(RangeError);
   });
 });
+
+test('a slope less than a tape shows on a foot is told in percent alone, and level as level', () => {
+  const { slope } = showIn('us');
+  expect(slope(0.002)).toBe('0.2 %');
+  expect(slope(0)).toBe('0″ / ft (0.0 %)');
+  expect(slope(0.0002)).toBe('0″ / ft (0.0 %)');
+  expect(slope(1 / 192)).toBe('1/16″ / ft (0.5 %)');
+});

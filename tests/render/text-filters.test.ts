@@ -11,6 +11,7 @@ describe('fractions', () => {
     ['−3 1/16″', `−3\u00a0${frac('1/16')}″`],
     ['33′ 0″, not 33 0', '33′\u00a00″, not 33 0'],
     ['12.25 yd³ on 644 sq ft at 95 %', '12.25\u00a0yd³ on 644\u00a0sq\u00a0ft at 95\u00a0%'],
+    ['falls 3/16″ / ft, 20 mm / m', `falls ${frac('3/16')}″\u00a0/\u00a0ft, 20\u00a0mm\u00a0/\u00a0m`],
     ['5 inches, 2 more, 3 minutes', '5 inches, 2 more, 3 minutes'],
     ['(1/4 in per foot)', `(${frac('1/4')} in per foot)`],
     ['1/8" & <b>', `${frac('1/8')}&quot; &amp; &lt;b&gt;`],

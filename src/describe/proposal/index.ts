@@ -113,7 +113,7 @@ function removalList(facts: ProposalFacts, show: Show, words: Words): ListView<P
       say.oldSteps(label, show.count(riserCount), show.length(widthIn)),
     ),
     ...green.map(({ label, looseCuYd }) => say.green(label, show.volume(looseCuYd))),
-    ...soilUnder.map(say.soil),
+    ...(soilUnder.length > 0 ? [say.soil(soilUnder)] : []),
   ];
   const chipped = chip.map(({ label, areaSqFt, thicknessIn }) =>
     say.chip(label, show.area(areaSqFt), show.size(thicknessIn)),

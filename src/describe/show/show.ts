@@ -85,6 +85,9 @@ const either = {
   ratio: (ratio: number) => shown(formatNumber(ratio, 2)),
 };
 
+const LEVEL = formatInches(0, 16);
+const NO_PERCENT = `${formatNumber(0, 1)} %`;
+
 const us: Show = {
   ...either,
   length: (lengthIn) => shown(formatFeetInches(lengthIn, 8)),
@@ -103,8 +106,12 @@ const us: Show = {
   weight: (weightLb) => shown(`${formatNumber(weightLb, 0)} lb`),
   leastWeight: (weightLb) => shown(`${formatNumber(ceilToStep(weightLb, 1), 0)} lb`),
   tons: (weightLb) => shown(`${formatNumber(lbToTon(weightLb), 1)} tons`),
-  slope: (slope) =>
-    shown(`${formatInches(slopeToInPerFt(slope), 16)} / ft (${formatNumber(slope * 100, 1)} %)`),
+  slope: (slope) => {
+    const percent = `${formatNumber(slope * 100, 1)} %`;
+    const fall = formatInches(slopeToInPerFt(slope), 16);
+    // Less than a tape shows on a foot is no level yet.
+    return shown(fall === LEVEL && percent !== NO_PERCENT ? percent : `${fall} / ft (${percent})`);
+  },
   strength: (strengthPsi) => shown(`${formatNumber(strengthPsi, 0)} psi`),
   liquid: (volumeGal) => shown(`${formatNumber(volumeGal, Number.isInteger(volumeGal) ? 0 : 1)} gal`),
   distance: (distanceMi) => shown(`${formatNumber(distanceMi, 0)} mi`),

@@ -129,7 +129,7 @@ export const proposal = {
     chip: (label: P, area: P, thickness: P) =>
       h`${label}: ${area}, about ${thickness} thick, chipped off; the concrete under it stays.`,
     green: (label: P, volume: P) => h`${label}: ${volume} once it is cut and loaded.`,
-    soil: (area: P) => h`Soil dug out under the ${area} so that the new base fits.`,
+    soil: (areas: readonly P[]) => h`Soil dug out so that the new base fits: under ${areas.join(', ') as P}.`,
     total: (tons: P) => h`Together about ${tons}, hauled to places that may take it.`,
     totalUpTo: (tons: P) =>
       h`Together up to about ${tons} if what nobody can see yet is as thick as it may be, hauled to places that may take it.`,
