@@ -16,6 +16,9 @@ describe('a limit and what is held against it', () => {
   test('stay apart where both would read alike', () => {
     expect(told(quarter, 0.255, 'us')).toEqual(['1/4″', '0.26 in']);
     expect(told(quarter, 0.255, 'metric')).toEqual(['1/4 in (6 mm)', '0.26 in']);
+    expect(told(quarter, 0.2504, 'us')).toEqual(['1/4″', '0.2504 in']);
+    expect(told({ limit: 0.09, limitText: '9 %', unit: 'ratio' }, 0.0902, 'us')).toEqual(['9 %', '9.02 %']);
+    expect(told({ limit: 1 / 48, limitText: '1:48', unit: 'ratio' }, 0.02084, 'us')[1]).toBe('2.084 %');
   });
 
   test('a limit that no tape shows stays as it is written', () => {

@@ -34,25 +34,34 @@ export function limitWords({ limit, limitText, unit }: Limit, system: UnitSystem
   return limit === 0 || own === limitText ? own : `${limitText} (${own})`;
 }
 
-/** What is held against the limit, so that the two can be told apart. */
+/** What is held against the limit, with as many digits as tell the two apart. */
 export function valueWords(value: FigureValue, held: Limit, system: UnitSystem): string {
   const { limit, limitText, unit } = held;
   if (unit === '$') return formatMoney(new Usd(value));
   const number = Number(value);
   if (unit === 'ratio') {
-    if (/%/.test(limitText)) return `${formatNumber(number * 100, 1)} %`;
+    if (/%/.test(limitText)) return `${apart(number * 100, limit * 100, 1)} %`;
     // A slope beside 1:48 needs the digits that tell it from 2 %.
-    return /:/.test(limitText) ? percent(number) : formatNumber(number, 2);
+    return /:/.test(limitText)
+      ? `${apart(number * 100, limit * 100, DECIMALS)} %`
+      : apart(number, limit, DECIMALS);
   }
   if (unit === 'each') return formatNumber(number, 0);
   if (unit === 'days' && number === 1) return '1 day';
   const told = toldIn(unit, limit);
   const own = told?.show(number, showIn(system));
   if (own !== undefined && own !== told?.show(limit, showIn(system))) return own;
-  return `${formatNumber(number, Number.isInteger(number) ? 0 : DECIMALS)} ${unit}`;
+  return `${Number.isInteger(number) ? formatNumber(number, 0) : apart(number, limit, DECIMALS)} ${unit}`;
 }
 
 const DECIMALS = 2;
+const MOST_DECIMALS = 6;
+
+function apart(number: number, limit: number, decimals: number): string {
+  const text = formatNumber(number, decimals);
+  const isAlike = text === formatNumber(limit, decimals) && number !== limit;
+  return isAlike && decimals < MOST_DECIMALS ? apart(number, limit, decimals + 1) : text;
+}
 
 function percent(ratio: number): string {
   return `${formatNumber(ratio * 100, DECIMALS)} %`;
