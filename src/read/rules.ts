@@ -30,17 +30,8 @@ export type RulesInput = {
 const LIMIT_FORMS = ['4 in', '1:48', '10 %', '$1,000'];
 const SHIPPED = join(import.meta.dirname, '..', 'rules');
 
-let shippedRules: RulesInput | null = null;
-
 /** All rule sets of a folder, each under the name of its file; those that come with the program if none is given. */
-export function readRules(folder?: string): RulesInput {
-  if (folder !== undefined) return readFolder(folder);
-  // They do not change while the program runs, and every job asks for them.
-  shippedRules ??= readFolder(SHIPPED);
-  return shippedRules;
-}
-
-function readFolder(folder: string): RulesInput {
+export function readRules(folder = SHIPPED): RulesInput {
   const sets = new Map<string, RuleSet>();
   const problems: LocatedProblem[] = [];
   for (const name of readdirSync(folder)

@@ -1,5 +1,5 @@
 import { execFile } from 'node:child_process';
-import { readdir, readFile, stat, truncate, writeFile } from 'node:fs/promises';
+import { readdir, readFile, stat, truncate, utimes, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { expect, test } from 'vitest';
@@ -49,6 +49,18 @@ test('what is kept changes no figure, is written again only where something is n
   expect(await figuresBy(jobs, kept)).toBe(changed);
   expect((await stat(cut)).size).toBeGreaterThan(100);
   expect(await readFile(wrong)).toEqual(whole);
+
+  // Of very many the oldest go.
+  const old = Array.from({ length: 310 }, (_, index) => join(kept, `old-${index}`));
+  for (const path of old) {
+    await writeFile(path, '');
+    await utimes(path, 0, 0);
+  }
+  await truncate(cut, 100);
+  expect(await figuresBy(jobs, kept)).toBe(changed);
+  const left = await readdir(kept);
+  expect(left).toHaveLength(300);
+  expect(left).toEqual(expect.arrayContaining(Object.keys(later)));
 });
 
 test('where no folder can be made nothing is kept, and nothing else changes', async () => {

@@ -1,11 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { type Limit, limitWords, valueWords } from '../../src/describe/parts/limit-words.ts';
 
-const told = (held: Limit, value: number, system: 'us' | 'metric') => [
-  limitWords(held, system),
-  valueWords(value, held, system),
+type Most = Omit<Limit, 'direction'>;
+const most = (held: Most): Limit => ({ ...held, direction: 'at-most' });
+const told = (held: Most, value: number, system: 'us' | 'metric') => [
+  limitWords(most(held), system),
+  valueWords(value, most(held), system),
 ];
-const quarter: Limit = { limit: 1 / 4, limitText: '1/4 in', unit: 'in' };
+const quarter: Most = { limit: 1 / 4, limitText: '1/4 in', unit: 'in' };
 
 describe('a limit and what is held against it', () => {
   test('are told as a tape reads, and to a metric job in its own units beside what is written', () => {
@@ -22,8 +24,8 @@ describe('a limit and what is held against it', () => {
   });
 
   test('a limit that no tape shows stays as it is written', () => {
-    expect(limitWords({ limit: 6 / 25.4, limitText: '6 mm', unit: 'in' }, 'us')).toBe('6 mm');
-    expect(limitWords({ limit: 6 / 25.4, limitText: '6 mm', unit: 'in' }, 'metric')).toBe('6 mm');
+    expect(limitWords(most({ limit: 6 / 25.4, limitText: '6 mm', unit: 'in' }), 'us')).toBe('6 mm');
+    expect(limitWords(most({ limit: 6 / 25.4, limitText: '6 mm', unit: 'in' }), 'metric')).toBe('6 mm');
   });
 
   test('a slope tells both its ratio and the digits that tell it from 2 %', () => {
@@ -54,9 +56,28 @@ describe('a limit and what is held against it', () => {
       ['0.20 lb/sq ft/h', '0.37 lb/sq ft/h'],
     );
     expect(told({ limit: 10_000, limitText: '10,000 lb', unit: 'lb' }, 14_000, 'metric')).toEqual([
-      '10,000 lb (4,536 kg)',
+      '10,000 lb (4,535 kg)',
       '6,350 kg',
     ]);
     expect(told({ limit: 500, limitText: '$500', unit: '$' }, 499.5, 'us')).toEqual(['$500', '$499.50']);
+  });
+
+  // exact: 40 °F is 4.44 °C, 95 °F is 35 °C, 0.2 lb/sq ft/h is 0.976 kg/m²/h, 10,000 lb is 4,535.92 kg.
+  test('in metric the most that is allowed is told rounded down, the least up', () => {
+    const words = (limit: number, limitText: string, unit: Limit['unit']) => [
+      limitWords({ limit, limitText, unit, direction: 'at-most' }, 'metric'),
+      limitWords({ limit, limitText, unit, direction: 'at-least' }, 'metric'),
+    ];
+    expect(words(40, '40 F', '°F')).toEqual(['40 F (4 °C)', '40 F (5 °C)']);
+    expect(words(95, '95 F', '°F')).toEqual(['95 F (35 °C)', '95 F (35 °C)']);
+    expect(words(0.2, '0.2', 'lb/sq ft/h')).toEqual(['0.2 (0.97 kg/m²/h)', '0.2 (0.98 kg/m²/h)']);
+    expect(words(20, '20 mph', 'mph')).toEqual(['20 mph (32 km/h)', '20 mph (33 km/h)']);
+    expect(words(1 / 4, '1/4 in', 'in')).toEqual(['1/4 in (6 mm)', '1/4 in (7 mm)']);
+    expect(words(10_000, '10,000 lb', 'lb')).toEqual(['10,000 lb (4,535 kg)', '10,000 lb (4,536 kg)']);
+    expect(words(3_000, '3000 psi', 'psi')).toEqual(['3000 psi (20 MPa)', '3000 psi (21 MPa)']);
+    expect(words(15, '15 ft', 'ft')).toEqual(['15 ft (4.5 m)', '15 ft (4.6 m)']);
+    expect(words(100, '100 sq ft', 'sq ft')).toEqual(['100 sq ft (9.2 m²)', '100 sq ft (9.3 m²)']);
+    expect(words(1 / 48, '1:48', 'ratio')).toEqual(['1:48 (2.08 %)', '1:48 (2.09 %)']);
+    expect(words(1 / 20, '1:20', 'ratio')).toEqual(['1:20 (5.00 %)', '1:20 (5.00 %)']);
   });
 });

@@ -121,7 +121,11 @@ function balance({
     notes: [
       left === undefined || callAheadHr === null
         ? say.whenEmpty(data.loadsCuYd.length - 1)
-        : say.whenLeft(show.volume(num(left)), data.loadsCuYd.length - 1, show.minutes(callAheadHr)),
+        : say.whenLeft(
+            orderedVolume(num(left), { job, show }),
+            data.loadsCuYd.length - 1,
+            show.minutes(callAheadHr),
+          ),
     ],
   };
 }

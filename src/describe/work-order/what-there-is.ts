@@ -20,6 +20,7 @@ export type WhatThereIs = {
   readonly onlyBroom: boolean;
 };
 
+/** Told from the job where it says so, from the results where it follows. */
 export function whatThereIs(job: Job, results: JobResults): WhatThereIs {
   const slabs = Object.values(job.build.slabs);
   return {

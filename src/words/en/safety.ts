@@ -167,7 +167,7 @@ export const safety = {
       name: 'Masonry that may not stand once the slab is gone',
       measures: [
         'Look what the slab carries before it is cut',
-        'Keep clear by its height and 4 ft (1.2 m) more',
+        'Keep clear by its height and 4 ft (1.3 m) more',
         'It moves: leave, call the office',
       ],
       wear: 'Hard hat',
