@@ -3,9 +3,10 @@ import { constant, figure, given } from '../../src/calculate/figure.ts';
 import { figureGroups } from '../../src/describe/calculation/figure-rows.ts';
 import { placesFrom } from '../../src/describe/calculation/places.ts';
 import { numberedSources } from '../../src/describe/calculation/sources.ts';
-import { figureIds } from '../../src/describe/index.ts';
+import { describeJob, figureIds } from '../../src/describe/index.ts';
 import type { Origin } from '../../src/problems/index.ts';
-import { en } from '../../src/words/index.ts';
+import { en, type Words } from '../../src/words/index.ts';
+import { DEMO_JOBS, preparedIn } from '../support/project.ts';
 
 function origin(from: Origin['from'], file: string, line: number): Origin {
   return { from, text: '1 ft', spot: { file, line, column: 1, length: 1 } };
@@ -105,4 +106,13 @@ test('figures of one thing stand under its name, with where each input comes fro
       ],
     },
   ]);
+});
+
+test('a topic without a figure has no heading', () => {
+  for (const { job, results, origins } of preparedIn(DEMO_JOBS)) {
+    const { topics } = describeJob({ job, results, origins }, en as Words).calculation;
+    expect(topics.filter(({ groups }) => groups.length === 0).map(({ id }) => id)).toEqual([]);
+    const hasHidden = Object.keys(results.hidden.data).length > 0;
+    expect(topics.some(({ id }) => id === 'hidden')).toBe(hasHidden);
+  }
 });
