@@ -109,10 +109,10 @@ test('figures of one thing stand under its name, with where each input comes fro
 });
 
 test('a topic without a figure has no heading', () => {
-  for (const { job, results, origins } of preparedIn(DEMO_JOBS)) {
-    const { topics } = describeJob({ job, results, origins }, en as Words).calculation;
+  for (const prepared of preparedIn(DEMO_JOBS)) {
+    const { topics } = describeJob(prepared, en as Words).calculation;
     expect(topics.filter(({ groups }) => groups.length === 0).map(({ id }) => id)).toEqual([]);
-    const hasHidden = Object.keys(results.hidden.data).length > 0;
+    const hasHidden = Object.keys(prepared.results.hidden.data).length > 0;
     expect(topics.some(({ id }) => id === 'hidden')).toBe(hasHidden);
   }
 });
